@@ -1,0 +1,31 @@
+// A job: everything one run needs, in SI; frozen, and safe to send to a worker.
+import type { Duty } from './duty.ts'
+import type { Plate } from './parts/plate.ts'
+import type { Parts } from './plant.ts'
+
+export type Accuracy = 'default' | 'precise'
+
+export interface Job {
+  readonly parts: Parts
+  readonly plate: Plate
+  readonly duty: Duty
+  readonly accuracy: Accuracy
+}
+
+/** Text that is equal for equal jobs: keys sorted at every level. */
+export function canonical(job: Job): string {
+  return JSON.stringify(job, (_key, value: unknown) =>
+    typeof value === 'object' && value !== null && !Array.isArray(value)
+      ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : value,
+  )
+}
+
+/** Freezes a job all the way down. */
+export function frozen<T>(value: T): T {
+  if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {
+    Object.freeze(value)
+    Object.values(value).forEach(frozen)
+  }
+  return value
+}

@@ -1,0 +1,67 @@
+// Marks found after the run, from its columns: the current limit, a speed not reached, a stall, the class passed.
+import type { Job } from './job.ts'
+import { CLASS_LIMIT_C } from './parts/winding.ts'
+import type { Columns, Mark } from './trace.ts'
+
+/** A stretch of rows throughout which something held: s. */
+export interface Spell {
+  readonly from: number
+  readonly until: number
+  /** First and last row. */
+  readonly first: number
+  readonly last: number
+}
+
+/** Stretches in which `holds` is true of every row, lasting at least `least` s. */
+export function spells(time: Float64Array, holds: (row: number) => boolean, least: number): Spell[] {
+  const found: Spell[] = []
+  let first = -1
+  for (let row = 0; row <= time.length; row++) {
+    const now = row < time.length && holds(row)
+    if (now && first < 0) first = row
+    if (!now && first >= 0) {
+      const last = row - 1
+      if (time[last] - time[first] >= least) found.push({ from: time[first], until: time[last], first, last })
+      first = -1
+    }
+  }
+  return found
+}
+
+/** A current within this share of the limit is at the limit. */
+const AT_LIMIT = 0.995
+/** A shortfall counts once it has lasted this long, s: a motor takes a moment after its ramp. */
+const LASTING = 1
+/** Slower than this share of what is asked is standing still. */
+const STALL = 0.02
+
+/** True where the controller drives and the asked speed has stopped moving. */
+export const afterRamp = (columns: Columns, row: number): boolean =>
+  row > 0 && columns.asked[row] > 0 && columns.asked[row] === columns.asked[row - 1]
+
+/** Adds what the columns show to the openings and reclosings, in order of time. */
+export function marksOf(job: Job, time: Float64Array, columns: Columns, switching: readonly Mark[]): Mark[] {
+  const { controller, winding, machine } = job.parts
+  const { asked, speed, current, windingC } = columns
+  const limit = controller.currentLimit * AT_LIMIT
+  const limitC = CLASS_LIMIT_C[winding.insulation]
+  const short = (row: number, share: number) => afterRamp(columns, row) && speed[row] < share * asked[row]
+
+  const atLimit = spells(time, row => current[row] >= limit, 0).filter(spell => spell.until > spell.from)
+  const slow = spells(time, row => short(row, 1 - machine.acceptedSag), LASTING)
+  const still = spells(time, row => short(row, STALL), LASTING)
+  const passed = windingC.findIndex(value => value > limitC)
+
+  const found: Mark[] = [
+    ...switching,
+    ...atLimit.map(({ from, until }): Mark => ({ kind: 'limit reached', t: from, until })),
+    ...slow.map(({ from, until, first, last }): Mark => {
+      let lowest = first
+      for (let row = first; row <= last; row++) if (speed[row] < speed[lowest]) lowest = row
+      return { kind: 'speed not reached', t: from, until, lowest: speed[lowest], asked: asked[lowest] }
+    }),
+    ...still.map(({ from, until }): Mark => ({ kind: 'stalled', t: from, until })),
+  ]
+  if (passed >= 0) found.push({ kind: 'class passed', t: time[passed], limitC })
+  return found.sort((a, b) => a.t - b.t)
+}

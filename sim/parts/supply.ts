@@ -1,0 +1,100 @@
+// The supply: how much steady DC it can give, and how lumpy its current is.
+import * as v from 'valibot'
+import { choiceOr, quantity, quantityOr } from '../field.ts'
+
+export const SupplyFields = v.object({
+  kind: choiceOr('pwm', {
+    label: 'Kind of supply',
+    options: {
+      battery: 'Battery',
+      pwm: 'Chopped DC (PWM)',
+      'phase control with choke': 'Phase control with a choke',
+      'phase control': 'Phase control, no choke',
+    },
+    help: 'Look for a coil (choke) in the motor lead beside the controller.',
+  }),
+  volts: quantity({
+    label: 'Most volts to the motor',
+    dimension: 'voltage',
+    low: '1 V',
+    high: '400 V',
+    above: 'more than this tool covers',
+    help: 'Turn the knob fully up, motor running free, meter on DC at the motor leads.',
+  }),
+  resistance: quantityOr('0 Ω', {
+    label: 'Resistance of leads and source',
+    dimension: 'resistance',
+    low: '0 Ω',
+    high: '100 Ω',
+    below: 'less than nothing',
+    help: 'Leave at 0 unless the leads are long, or a small transformer or battery feeds it.',
+  }),
+  formFactor: v.optional(
+    quantity({
+      label: 'Form factor',
+      dimension: 'number',
+      low: '1',
+      high: '2.5',
+      below: 'less than steady current has, which is 1',
+      help: 'How lumpy the current is: its heating value over its mean. Printed on some plates.',
+    }),
+  ),
+  lineVolts: quantityOr('120 V', {
+    label: 'Outlet volts',
+    dimension: 'voltage',
+    low: '12 V',
+    high: '480 V',
+  }),
+  breaker: quantityOr('15 A', {
+    label: 'Outlet breaker',
+    dimension: 'current',
+    low: '1 A',
+    high: '200 A',
+  }),
+})
+
+export type Supply = v.InferOutput<typeof SupplyFields>
+
+/** Plate amps and speed that scale the lumpy-current law: A and rad/s. */
+export interface LumpyScale {
+  readonly amps: number
+  readonly speed: number
+}
+
+/** Usual form factor by kind: battery 1 by definition; PWM ≤ 1.05, filtered 1.05–1.10 (drive handbook, see
+ * CHECKS.md table); 1.42 at plate load without a choke (fit to a simulated bridge, PHYSICS.md §1). */
+const USUAL = { battery: 1, pwm: 1.05, 'phase control with choke': 1.07, 'phase control': 1.42 } as const
+
+/** Most volts the supply can hold at a current i (A). V. */
+export const ceiling = (supply: Supply, i: number): number =>
+  Math.max(0, supply.volts - supply.resistance * i)
+
+/**
+ * Form factor squared: copper heat over that of steady current of the same mean.
+ * Constant, but for phase control without a choke, where light and slow running is lumpier:
+ * FF² = 1 + (FFp² − 1)(Ip/max(i, Ip/5))^0.7 · min(1, 1.1 ω/(ω + 0.07 ωp)), within 5 % of a simulated bridge.
+ * i in A, w in rad/s.
+ */
+export function formFactorSquared(supply: Supply, plate: LumpyScale | null, i: number, w: number): number {
+  const printed = supply.formFactor ?? USUAL[supply.kind]
+  const full = printed * printed
+  if (supply.kind !== 'phase control' || plate === null) return full
+  const light = (plate.amps / Math.max(i, plate.amps / 5)) ** 0.7
+  const slow = Math.min(1, (1.1 * w) / (w + 0.07 * plate.speed))
+  return 1 + (full - 1) * light * Math.max(0, slow)
+}
+
+/** Efficiency and power factor of a capacitor-input drive at its plug (common practice, no source; PHYSICS.md §9). */
+const DRIVE_EFFICIENCY = 0.95
+const DRIVE_POWER_FACTOR = 0.65
+
+/**
+ * Amps drawn from the outlet (or battery) when the motor takes `power` W at mean current i (A).
+ * Phase control draws the motor's own lumpy current: FF·i, an upper bound. A.
+ */
+export function supplyAmps(supply: Supply, power: number, i: number, formFactor: number): number {
+  if (supply.kind === 'battery') return Math.max(0, power) / supply.volts
+  if (supply.kind === 'pwm')
+    return Math.max(0, power) / (DRIVE_EFFICIENCY * DRIVE_POWER_FACTOR * supply.lineVolts)
+  return formFactor * i
+}

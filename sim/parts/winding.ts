@@ -1,0 +1,82 @@
+// The winding, its magnets and brushes: resistance and motor constant as they warm, and the brush drop.
+import * as v from 'valibot'
+import { choiceOr, quantity, quantityOr } from '../field.ts'
+
+export const WindingFields = v.object({
+  resistance: quantity({
+    label: 'Winding resistance, cold',
+    dimension: 'resistance',
+    low: '0.001 Ω',
+    high: '1000 Ω',
+    below: 'less than any winding has: touch the probes together first and subtract that reading',
+    help: 'At 20 °C, between the motor leads. Turn the shaft, take the lowest.',
+  }),
+  inductance: v.optional(
+    quantity({
+      label: 'Winding inductance',
+      dimension: 'inductance',
+      low: '0.001 mH',
+      high: '5 H',
+      below: 'less than any winding has',
+      help: 'Left open: 5 ms times the resistance.',
+    }),
+  ),
+  constant: quantity({
+    label: 'Motor constant, cold',
+    dimension: 'motor constant',
+    low: '0.0005 V·s/rad',
+    high: '20 V·s/rad',
+    help: 'The volts it makes by turning: spin it with a drill and read volts and rpm.',
+  }),
+  magnets: choiceOr('ferrite', {
+    label: 'Magnets',
+    options: { ferrite: 'Ferrite (dark grey, brittle)', NdFeB: 'Neodymium (NdFeB)', AlNiCo: 'AlNiCo' },
+  }),
+  brushDrop: quantityOr('1.5 V', {
+    label: 'Brush drop',
+    dimension: 'voltage',
+    low: '0 V',
+    high: '5 V',
+    below: 'less than nothing',
+    help: 'Both brushes together: 1.5 V at 60 V and up, 1 V at 36 to 48 V, 0.6 V at 12 to 24 V.',
+  }),
+  insulation: choiceOr('B', {
+    label: 'Insulation class',
+    options: { A: 'A', E: 'E', B: 'B', F: 'F', H: 'H' },
+    help: 'Printed as INS or CLASS. Unknown: B.',
+  }),
+})
+
+export type Winding = v.InferOutput<typeof WindingFields>
+
+/** Copper: R(T) = R20 (235 + T)/255 (IEC 60034-1 constant for copper). */
+const COPPER = 235
+/** Loss of flux per kelvin: ferrite −0.20 % (magnet maker's table), NdFeB −0.11 %, AlNiCo −0.02 % (PHYSICS.md §1). */
+const MAGNETS = { ferrite: -0.002, NdFeB: -0.0011, AlNiCo: -0.0002 } as const
+/** Time constant of a winding whose inductance nobody measured. s (PHYSICS.md §3) */
+const USUAL_TIME_CONSTANT = 0.005
+/** Current at which the brush drop is three quarters there: it keeps the law smooth through zero. A */
+const BRUSH_KNEE = 0.05
+
+/** Winding resistance at a winding temperature. Ω */
+export const resistanceAt = (winding: Winding, windingC: number): number =>
+  (winding.resistance * (COPPER + windingC)) / (COPPER + 20)
+
+/** Motor constant at a magnet temperature. V·s/rad = N·m/A */
+export const constantAt = (winding: Winding, frameC: number): number =>
+  winding.constant * (1 + MAGNETS[winding.magnets] * (frameC - 20))
+
+/** Voltage lost at the brushes at a current i (A). V */
+export const brushVolts = (winding: Winding, i: number): number =>
+  winding.brushDrop * Math.tanh(i / BRUSH_KNEE)
+
+/** Inductance, measured or usual. H */
+export const inductanceOf = (winding: Winding): number =>
+  winding.inductance ?? USUAL_TIME_CONSTANT * winding.resistance
+
+/** Limit of the average winding temperature: 40 °C air plus the class rise by resistance
+ * (B 80, F 105, H 125 K: maker's manual quoting IEC 60034-1; A 60, E 75 from memory). °C */
+export const CLASS_LIMIT_C = { A: 100, E: 115, B: 120, F: 145, H: 165 } as const
+
+/** Where damage is likely whatever the hours: hot-spot limit + 50 K (PHYSICS.md §2). °C */
+export const DAMAGE_C = { A: 155, E: 170, B: 180, F: 205, H: 230 } as const

@@ -1,0 +1,170 @@
+// The scenario: the job as a person writes it. What it may hold, declared from the parts' field tables.
+import * as v from 'valibot'
+import { DutyFields } from './duty.ts'
+import { type Field, fieldOf, textOf, unwrap, usualOf, words } from './field.ts'
+import { BeltFields } from './parts/belt.ts'
+import { ControllerFields } from './parts/controller.ts'
+import { CutoffFields } from './parts/cutoff.ts'
+import { HeatFields } from './parts/heat.ts'
+import { MachineFields } from './parts/machine.ts'
+import { PlateFields } from './parts/plate.ts'
+import { RotorFields } from './parts/rotor.ts'
+import { SupplyFields } from './parts/supply.ts'
+import { WindingFields } from './parts/winding.ts'
+
+/** The newest format this reader knows. */
+export const FORMAT = 1
+
+/** A name and changes by path, still text; null takes an input back to its usual value. */
+export const VariantFields = v.object({
+  name: words({ label: 'Name of the variant', longest: 60 }),
+  changes: v.record(v.string(), v.nullable(v.string())),
+})
+export type Variant = v.InferOutput<typeof VariantFields>
+
+/** Most variants one scenario may carry. */
+const MOST_VARIANTS = 24
+
+export const ScenarioFields = v.object({
+  format: v.literal(FORMAT),
+  name: words({ label: 'Name of the job', longest: 80 }),
+  about: v.optional(words({ label: 'About the job', longest: 2000 })),
+  plate: v.optional(PlateFields, {}),
+  bench: v.optional(v.record(v.string(), v.unknown())),
+  supply: SupplyFields,
+  controller: ControllerFields,
+  winding: WindingFields,
+  rotor: RotorFields,
+  belt: BeltFields,
+  machine: v.optional(MachineFields, {}),
+  heat: HeatFields,
+  cutoff: v.optional(CutoffFields, {}),
+  duty: DutyFields,
+  variants: v.optional(
+    v.pipe(v.array(VariantFields, 'Variants must be a list.'), v.maxLength(MOST_VARIANTS, `More than ${MOST_VARIANTS} variants.`)),
+    [],
+  ),
+})
+
+/** The scenario as written, and as read. */
+export type Scenario = v.InferInput<typeof ScenarioFields>
+export type ReadScenario = v.InferOutput<typeof ScenarioFields>
+
+/** One input as it stands in a scenario. */
+export interface Input {
+  readonly path: string
+  readonly field: Field
+  /** The text given, or the usual one; '' where it is left open. */
+  readonly text: string
+  /** True where the scenario leaves it out and the usual value is taken. */
+  readonly usual: boolean
+  readonly source: string | null
+  /** The value lies between these 8 times in 10, where said. */
+  readonly low: string | null
+  readonly high: string | null
+}
+
+type Schema = v.GenericSchema
+
+/** The parts of a group of inputs, by name; null for a single input. */
+export function entriesOf(schema: Schema): Readonly<Record<string, Schema>> | null {
+  const inner = unwrap(schema)
+  return 'entries' in inner ? (inner.entries as Record<string, Schema>) : null
+}
+
+/** The schema of a list's items, or null. A list with limits keeps its array inside a pipe, which carries `item` too. */
+export function itemOf(schema: Schema): Schema | null {
+  const inner = unwrap(schema)
+  return 'item' in inner ? (inner.item as Schema) : null
+}
+
+/** The schema at a path such as "duty.phases.0.lasts", or null where there is no such input. */
+export function schemaAt(path: string): Schema | null {
+  let schema: Schema = ScenarioFields
+  for (const key of path.split('.')) {
+    const entries = entriesOf(schema)
+    const item = itemOf(schema)
+    if (entries && Object.hasOwn(entries, key)) schema = entries[key]
+    else if (item && /^\d{1,6}$/.test(key)) schema = item
+    else return null
+  }
+  return schema
+}
+
+const property = (value: unknown, key: string): unknown =>
+  typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as Record<string, unknown>)[key] : undefined
+
+/** What stands at a path of a scenario. */
+export const valueOf = (scenario: unknown, path: string): unknown =>
+  path.split('.').reduce<unknown>((value, key) => property(value, key), scenario)
+
+const textIn = (given: unknown, key: string): string | null => {
+  const found = property(given, key)
+  return typeof found === 'string' ? found : null
+}
+
+/** An input as it stands; null where the path names none. */
+export function inputAt(scenario: unknown, path: string): Input | null {
+  const schema = schemaAt(path)
+  const field = schema && fieldOf(schema)
+  if (!schema || !field) return null
+  const given = valueOf(scenario, path)
+  const text = textOf(given)
+  return {
+    path,
+    field,
+    text: typeof text === 'string' ? text : (usualOf(schema) ?? ''),
+    usual: given === undefined,
+    source: textIn(given, 'source'),
+    low: textIn(given, 'low'),
+    high: textIn(given, 'high'),
+  }
+}
+
+/** Every input of a scenario, in the order of the field tables; `under`: only below this path. */
+export function inputsOf(scenario: unknown, under = ''): Input[] {
+  const found: Input[] = []
+  const visit = (schema: Schema, path: string) => {
+    if (fieldOf(schema)) {
+      const input = inputAt(scenario, path)
+      if (input) found.push(input)
+      return
+    }
+    const below = (key: string) => (path === '' ? key : `${path}.${key}`)
+    const item = itemOf(schema)
+    const list = valueOf(scenario, path)
+    if (item && Array.isArray(list)) list.forEach((_, index) => visit(item, below(String(index))))
+    for (const [key, entry] of Object.entries(entriesOf(schema) ?? {})) visit(entry, below(key))
+  }
+  const start = under === '' ? ScenarioFields : schemaAt(under)
+  if (start) visit(start, under)
+  return found
+}
+
+/**
+ * A scenario with one input changed: a text, a whole group, or null to take it out. The given one stays as it was.
+ * Paths that name no input change nothing.
+ */
+export function withChange(scenario: Scenario, path: string, value: unknown): Scenario {
+  if (schemaAt(path) === null) return scenario
+  const change = (target: unknown, keys: readonly string[]): unknown => {
+    const [key, ...rest] = keys
+    if (key === undefined) return value
+    if (Array.isArray(target)) {
+      const copy: unknown[] = target.slice()
+      const index = Number(key)
+      if (rest.length === 0 && value === null) copy.splice(index, 1)
+      else if (index <= copy.length) copy[index] = change(copy[index], rest)
+      return copy
+    }
+    const copy: Record<string, unknown> = typeof target === 'object' && target !== null ? { ...target } : {}
+    if (rest.length === 0 && value === null) delete copy[key]
+    else copy[key] = change(property(copy, key), rest)
+    return copy
+  }
+  return change(scenario, path.split('.')) as Scenario
+}
+
+/** A scenario with a variant's changes put in. */
+export const withVariant = (scenario: Scenario, variant: Variant): Scenario =>
+  Object.entries(variant.changes).reduce((changed, [path, text]) => withChange(changed, path, text), scenario)

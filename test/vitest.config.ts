@@ -1,0 +1,38 @@
+// Two projects: node (everything but test/browser) and browser (Node tests that drive a real browser).
+import { fileURLToPath } from 'node:url'
+import { defineConfig } from 'vitest/config'
+
+const root = fileURLToPath(new URL('..', import.meta.url))
+
+export default defineConfig({
+  root,
+  cacheDir: `${root}node_modules/.cache/vitest`,
+  test: {
+    coverage: {
+      include: ['sim/**', 'workers/**', 'ui/**'],
+      reportsDirectory: 'node_modules/.cache/coverage',
+    },
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'node',
+          include: ['test/**/*.test.ts'],
+          exclude: ['test/browser/**'],
+          testTimeout: 60_000,
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['test/browser/**/*.test.ts'],
+          testTimeout: 180_000,
+          hookTimeout: 180_000,
+          maxWorkers: 1,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+})

@@ -1,0 +1,2 @@
+// Entry of the page: the fonts (placeholder until the sheet stands).
+import './fonts.css'
