@@ -91,7 +91,8 @@ const COOLING = { shaft: 'shaft fan', blower: 'blower', none: 'none' } as const
 export function referenceJob(base: PlantNumbers, reference: ReferenceRun, accuracy: Job['accuracy']): Job {
   const p = { ...base, ...reference.plant }
   const magnets = MAGNETS.get(p.kTempCoeff as never)
-  if (!magnets) throw new Error(`${reference.name}: no magnet material loses ${p.kTempCoeff} of its flux per kelvin.`)
+  if (!magnets)
+    throw new Error(`${reference.name}: no magnet material loses ${p.kTempCoeff} of its flux per kelvin.`)
   const cutOf = (load?: Load): Cut =>
     load?.kind === 'power'
       ? { kind: 'power', power: load.value, fullAbove: p.wPower }
@@ -118,7 +119,14 @@ export function referenceJob(base: PlantNumbers, reference: ReferenceRun, accura
         ramp: p.accel,
         response: p.tauCl,
       },
-      winding: { resistance: p.R20, inductance: p.L, constant: p.k20, magnets, brushDrop: p.Vb, insulation: 'B' },
+      winding: {
+        resistance: p.R20,
+        inductance: p.L,
+        constant: p.k20,
+        magnets,
+        brushDrop: p.Vb,
+        insulation: 'B',
+      },
       rotor: { inertia: p.Jm, flywheel: p.Jfly, dryFriction: p.Tc, windage: p.B },
       belt: { motorPulley: 1, machinePulley: p.N, efficiency: p.eta },
       machine: { kind: 'other', inertia: p.Jsp, drag: p.Td, windage: p.Bs, acceptedSag: 0.2 },
@@ -152,7 +160,7 @@ export function referenceJob(base: PlantNumbers, reference: ReferenceRun, accura
     duty: {
       seconds: reference.seconds,
       startC: p.Ta,
-      phases: reference.phases.map(phase => ({
+      phases: reference.phases.map((phase) => ({
         name: '',
         seconds: phase.seconds,
         speed: (phase.speed ?? 0) / p.N,
@@ -187,12 +195,16 @@ const TEMPERATURES = [
 ] as const
 
 /** Runs one reference job and compares. */
-export function compareRun(base: PlantNumbers, reference: ReferenceRun, accuracy: Job['accuracy']): Comparison {
+export function compareRun(
+  base: PlantNumbers,
+  reference: ReferenceRun,
+  accuracy: Job['accuracy'],
+): Comparison {
   const job = referenceJob(base, reference, accuracy)
   const times = [...reference.samples, reference.seconds]
   const { trace, samples } = finish(run(job, { samples: times }))
   const { events, samples: wanted, peak, end } = reference.expected
-  const marks = trace.marks.filter(mark => mark.kind === 'opens' || mark.kind === 'recloses')
+  const marks = trace.marks.filter((mark) => mark.kind === 'opens' || mark.kind === 'recloses')
   const errors = events.map(([, t], index) => Math.abs((marks[index]?.t ?? Number.NaN) - t) / t)
   const first = events[0]?.[1] ?? Infinity
 
@@ -213,7 +225,8 @@ export function compareRun(base: PlantNumbers, reference: ReferenceRun, accuracy
     name: reference.name,
     found: marks.length,
     expected: events.length,
-    sameEvents: marks.length === events.length && events.every(([kind], index) => marks[index]?.kind === kind),
+    sameEvents:
+      marks.length === events.length && events.every(([kind], index) => marks[index]?.kind === kind),
     eventError: errors.reduce((a, b) => Math.max(a, Number.isNaN(b) ? Infinity : b), 0),
     firstEventError: errors[0] ?? 0,
     temperatureError: worst,

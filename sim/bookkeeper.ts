@@ -53,7 +53,11 @@ export function bookkeeper(
     channels[7] = y[STATE.switchC]
     rows.push(start + local, channels, sums)
   }
-  const peaks = { windingC: { value: -Infinity, t: 0 }, frameC: { value: -Infinity, t: 0 }, switchC: { value: -Infinity, t: 0 } }
+  const peaks = {
+    windingC: { value: -Infinity, t: 0 },
+    frameC: { value: -Infinity, t: 0 },
+    switchC: { value: -Infinity, t: 0 },
+  }
   const hottest = [peaks.windingC, peaks.frameC, peaks.switchC]
   const peak = (h: number, value: number, local: number) => {
     if (value > hottest[h].value) {

@@ -3,7 +3,12 @@ import * as v from 'valibot'
 import { quantity, quantityOr, words } from './field.ts'
 import type { Cut } from './parts/machine.ts'
 
-const torque = { dimension: 'torque', low: '0 N·m', high: '10000 N·m', below: 'less than nothing: a load that drives the motor needs a brake' } as const
+const torque = {
+  dimension: 'torque',
+  low: '0 N·m',
+  high: '10000 N·m',
+  below: 'less than nothing: a load that drives the motor needs a brake',
+} as const
 const lasting = { dimension: 'time', low: '0 s', high: '30 d', below: 'less than no time' } as const
 
 export const SurgeFields = v.object({
@@ -25,7 +30,11 @@ export const PhaseFields = v.object({
   torque: v.optional(quantity({ label: 'Torque of the cut', ...torque })),
   power: v.optional(quantity({ label: 'Power of the cut', dimension: 'power', low: '0 W', high: '100 kW' })),
   fanTorque: v.optional(
-    quantity({ label: 'Torque at the asked speed, growing as speed squared', ...torque, help: 'Fans, pumps and stirring.' }),
+    quantity({
+      label: 'Torque at the asked speed, growing as speed squared',
+      ...torque,
+      help: 'Fans, pumps and stirring.',
+    }),
   ),
   surge: v.optional(SurgeFields),
 })
@@ -37,7 +46,10 @@ export const DutyFields = v.object({
   phases: v.pipe(
     v.array(PhaseFields, 'The duty needs a list of steps.'),
     v.minLength(1, 'The duty needs at least one step.'),
-    v.maxLength(MOST_PHASES, issue => `${issue.received} steps are more than one cycle can hold (${MOST_PHASES}).`),
+    v.maxLength(
+      MOST_PHASES,
+      (issue) => `${issue.received} steps are more than one cycle can hold (${MOST_PHASES}).`,
+    ),
   ),
   repeatFor: quantity({ label: 'Repeat for', ...lasting }),
   start: v.optional(
@@ -82,7 +94,8 @@ export const SHORTEST_PHASE = 1e-9
 export const phaseSeconds = (phase: Phase): number => (phase.seconds < SHORTEST_PHASE ? 0 : phase.seconds)
 
 /** Length of one cycle, s. */
-export const cycleSeconds = (duty: Duty): number => duty.phases.reduce((sum, phase) => sum + phaseSeconds(phase), 0)
+export const cycleSeconds = (duty: Duty): number =>
+  duty.phases.reduce((sum, phase) => sum + phaseSeconds(phase), 0)
 
 /** What the surge is doing at phase time t: torque now (N·m) and when that next changes (s, Infinity: never again). */
 export function surgeAt(phase: Phase, t: number): { torque: number; until: number } {

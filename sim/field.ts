@@ -63,7 +63,8 @@ export const textOf = (given: unknown): unknown =>
   typeof given === 'object' && given !== null && 'value' in given ? given.value : given
 
 /** A number short enough for a sentence, in the unit it was written in. */
-const brief = (value: number, unit: string): string => `${Number(toUnit(value, unit).toPrecision(4))} ${unit}`
+const brief = (value: number, unit: string): string =>
+  `${Number(toUnit(value, unit).toPrecision(4))} ${unit}`.trim()
 
 const bounds = new WeakMap<QuantityField, { low: number; high: number; unit: string }>()
 

@@ -45,13 +45,20 @@ export interface Figures {
   readonly stalled: number | null
   readonly speedMissed: boolean
   /** Energy taken by the motor and where it went, J. */
-  readonly energy: Readonly<Record<'taken' | 'copper' | 'brushes' | 'friction' | 'belt' | 'idle' | 'work', number>>
+  readonly energy: Readonly<
+    Record<'taken' | 'copper' | 'brushes' | 'friction' | 'belt' | 'idle' | 'work', number>
+  >
   /** Amps at the outlet: mean in the hardest phase, and greatest of any step-long mean. */
   readonly outletAmps: number
 }
 
 /** Seconds of `wanted` phases among the first t seconds of the duty. */
-function secondsOf(phases: readonly Phase[], cycle: number, t: number, wanted: (phase: Phase, index: number) => boolean): number {
+function secondsOf(
+  phases: readonly Phase[],
+  cycle: number,
+  t: number,
+  wanted: (phase: Phase, index: number) => boolean,
+): number {
   const whole = Math.floor(t / cycle)
   let rest = t - whole * cycle
   let perCycle = 0
@@ -68,7 +75,7 @@ function secondsOf(phases: readonly Phase[], cycle: number, t: number, wanted: (
 
 /** The phase that takes most work out of the motor: torque × speed × time, drag left aside. */
 export function hardestPhase(phases: readonly Phase[]): number {
-  const effort = phases.map(phase => (meanTorque(phase) + 1e-9) * phase.speed * phase.seconds)
+  const effort = phases.map((phase) => (meanTorque(phase) + 1e-9) * phase.speed * phase.seconds)
   return effort.indexOf(Math.max(...effort))
 }
 
@@ -96,15 +103,30 @@ function slowestOf(trace: Trace, ratio: number): Figures['slowest'] {
   let found = -1
   for (let row = 1; row < time.length; row++) {
     if (!afterRamp(columns, row)) settledSince = time[row]
-    else if (time[row] - settledSince > 1 && (found < 0 || speed[row] / asked[row] < speed[found] / asked[found])) found = row
+    else if (
+      time[row] - settledSince > 1 &&
+      (found < 0 || speed[row] / asked[row] < speed[found] / asked[found])
+    )
+      found = row
   }
   if (found < 0) return null
   const share = Math.max(0, speed[found] / asked[found])
-  return { value: Math.max(0, speed[found]) / ratio, t: time[found], sag: 1 - share, asked: asked[found] / ratio }
+  return {
+    value: Math.max(0, speed[found]) / ratio,
+    t: time[found],
+    sag: 1 - share,
+    asked: asked[found] / ratio,
+  }
 }
 
 /** Charge and outlet charge in a phase over all its turns up to `reached`: A·s. */
-function inPhase(trace: Trace, job: Job, index: number, cycle: number, reached: number): { charge: number; outlet: number } {
+function inPhase(
+  trace: Trace,
+  job: Job,
+  index: number,
+  cycle: number,
+  reached: number,
+): { charge: number; outlet: number } {
   const before = job.duty.phases.slice(0, index).reduce((sum, phase) => sum + phase.seconds, 0)
   const length = job.duty.phases[index].seconds
   let charge = 0
@@ -129,30 +151,36 @@ export function judge(job: Job, trace: Trace): Figures {
 
   const hardest = hardestPhase(duty.phases)
   const spells = openSpells(marks, duty.seconds)
-  const stopped = ending.kind === 'finished' ? spells : [...spells.filter(([from]) => from < reached), [reached, duty.seconds] as const]
+  const stopped =
+    ending.kind === 'finished'
+      ? spells
+      : [...spells.filter(([from]) => from < reached), [reached, duty.seconds] as const]
   const got = (wanted: (phase: Phase, index: number) => boolean) => {
     const upTo = (t: number) => secondsOf(duty.phases, cycle, t, wanted)
     const asked = upTo(duty.seconds)
     const lost = stopped.reduce((sum, [from, until]) => sum + upTo(until) - upTo(from), 0)
     return { asked, got: Math.max(0, asked - lost) }
   }
-  const running = got(phase => phase.speed > 0)
+  const running = got((phase) => phase.speed > 0)
   const work = got((_phase, index) => index === hardest)
   const spent = inPhase(trace, job, hardest, cycle, reached)
 
-  const opening = marks.find(mark => mark.kind === 'opens')
-  const reclosing = marks.find(mark => mark.kind === 'recloses')
+  const opening = marks.find((mark) => mark.kind === 'opens')
+  const reclosing = marks.find((mark) => mark.kind === 'recloses')
   const { windingC: winding, switchC } = peaks
   const classLimitC = CLASS_LIMIT_C[parts.winding.insulation]
-  const passed = marks.find(mark => mark.kind === 'class passed')
-  const limitSeconds = marks.reduce((sum, mark) => (mark.kind === 'limit reached' ? sum + mark.until - mark.t : sum), 0)
+  const passed = marks.find((mark) => mark.kind === 'class passed')
+  const limitSeconds = marks.reduce(
+    (sum, mark) => (mark.kind === 'limit reached' ? sum + mark.until - mark.t : sum),
+    0,
+  )
 
   return {
     reached,
     seconds: duty.seconds,
     ending,
     firstOpening: opening?.kind === 'opens' ? { t: opening.t, phase: opening.phase } : null,
-    timesOpen: marks.filter(mark => mark.kind === 'opens').length,
+    timesOpen: marks.filter((mark) => mark.kind === 'opens').length,
     firstOpenFor: opening && reclosing ? reclosing.t - opening.t : null,
     delivered: running.asked > 0 ? running.got / running.asked : 1,
     work: { phase: hardest, ...work },
@@ -170,8 +198,8 @@ export function judge(job: Job, trace: Trace): Figures {
     workAmps: work.got > 0 ? spent.charge / work.got : 0,
     slowest: slowestOf(trace, ratio),
     limitSeconds,
-    stalled: marks.find(mark => mark.kind === 'stalled')?.t ?? null,
-    speedMissed: marks.some(mark => mark.kind === 'speed not reached'),
+    stalled: marks.find((mark) => mark.kind === 'stalled')?.t ?? null,
+    speedMissed: marks.some((mark) => mark.kind === 'speed not reached'),
     energy: {
       taken: final('taken'),
       copper: final('copper'),

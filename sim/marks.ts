@@ -47,10 +47,10 @@ export function marksOf(job: Job, time: Float64Array, columns: Columns, switchin
   const limitC = CLASS_LIMIT_C[winding.insulation]
   const short = (row: number, share: number) => afterRamp(columns, row) && speed[row] < share * asked[row]
 
-  const atLimit = spells(time, row => current[row] >= limit, 0).filter(spell => spell.until > spell.from)
-  const slow = spells(time, row => short(row, 1 - machine.acceptedSag), LASTING)
-  const still = spells(time, row => short(row, STALL), LASTING)
-  const passed = windingC.findIndex(value => value > limitC)
+  const atLimit = spells(time, (row) => current[row] >= limit, 0).filter((spell) => spell.until > spell.from)
+  const slow = spells(time, (row) => short(row, 1 - machine.acceptedSag), LASTING)
+  const still = spells(time, (row) => short(row, STALL), LASTING)
+  const passed = windingC.findIndex((value) => value > limitC)
 
   const found: Mark[] = [
     ...switching,

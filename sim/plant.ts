@@ -92,7 +92,14 @@ const air: Air = { windingToAir: 0, frameToAir: 0 }
  * Rates of the six states at `t` seconds into the segment; with `read`, also what meters would show.
  * Source of every law: PHYSICS.md §1, repeated beside each part.
  */
-export function evaluate(plant: Plant, mode: Mode, t: number, y: Float64Array, rates: Float64Array, read?: Readings): void {
+export function evaluate(
+  plant: Plant,
+  mode: Mode,
+  t: number,
+  y: Float64Array,
+  rates: Float64Array,
+  read?: Readings,
+): void {
   const { supply, controller, winding, rotor, machine, heat, cutoff } = plant
   const i = y[0]
   const w = y[1]
@@ -106,7 +113,17 @@ export function evaluate(plant: Plant, mode: Mode, t: number, y: Float64Array, r
   const constant = constantAt(winding, frameC)
   const brushes = brushVolts(winding, i)
   const asked = mode.on ? mode.asked + mode.slope * t : 0
-  const wished = wish(controller, plant.gains, asked, w, i, x, winding.constant, winding.resistance, winding.brushDrop)
+  const wished = wish(
+    controller,
+    plant.gains,
+    asked,
+    w,
+    i,
+    x,
+    winding.constant,
+    winding.resistance,
+    winding.brushDrop,
+  )
   const volts = Math.min(Math.max(wished, 0), ceiling(supply, i))
   const free = (volts - resistance * i - constant * w - brushes) / plant.inductance
   const currentRate = limitedRate(controller, mode.on, free, i)

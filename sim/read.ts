@@ -17,7 +17,7 @@ import {
   ScenarioFields,
   schemaAt,
   type Variant,
-  valueOf,
+  givenAt,
   withVariant,
 } from './scenario.ts'
 
@@ -33,25 +33,45 @@ export interface Refused {
 }
 export type ReadFile = { readonly ok: true; readonly scenario: Scenario } | Refused
 
-const refuse = (path: string, wrong: string, wouldDo: string): Refused => ({ ok: false, problems: [{ path, wrong, wouldDo }] })
+const refuse = (path: string, wrong: string, wouldDo: string): Refused => ({
+  ok: false,
+  problems: [{ path, wrong, wouldDo }],
+})
 
 /** The scenario in a file's text: JSON of a known format, not yet checked any further. */
 export function readFile(text: string): ReadFile {
   if (text.length > LARGEST_FILE)
-    return refuse('', `The file holds ${Math.round(text.length / 1e6)} million characters.`, 'A job file is a few thousand; 4 million at most.')
+    return refuse(
+      '',
+      `The file holds ${Math.round(text.length / 1e6)} million characters.`,
+      'A job file is a few thousand; 4 million at most.',
+    )
   let parsed: unknown
   try {
     parsed = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
     const why = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : ''
-    return refuse('', `This is not a job file: it is not JSON (${why}).`, 'Open one that was saved as a job, or copy one of the examples.')
+    return refuse(
+      '',
+      `This is not a job file: it is not JSON (${why}).`,
+      'Open one that was saved as a job, or copy one of the examples.',
+    )
   }
   if (typeof parsed !== 'object' || parsed === null || Array.isArray(parsed))
-    return refuse('', 'This is not a job file: it holds no job.', 'It begins with { and names "format", "supply", "winding" and so on.')
-  const format = valueOf(parsed, 'format')
+    return refuse(
+      '',
+      'This is not a job file: it holds no job.',
+      'It begins with { and names "format", "supply", "winding" and so on.',
+    )
+  const format = givenAt(parsed, 'format')
   if (typeof format === 'number' && format > FORMAT)
-    return refuse('format', `The file is of format ${format}, from a newer version.`, `This version reads format ${FORMAT}: reload the page, or update.`)
-  if (format !== FORMAT) return refuse('format', 'The file does not say its format.', `It should hold "format": ${FORMAT}.`)
+    return refuse(
+      'format',
+      `The file is of format ${format}, from a newer version.`,
+      `This version reads format ${FORMAT}: reload the page, or update.`,
+    )
+  if (format !== FORMAT)
+    return refuse('format', 'The file does not say its format.', `It should hold "format": ${FORMAT}.`)
   return { ok: true, scenario: parsed as Scenario }
 }
 
@@ -60,34 +80,45 @@ export function read(scenario: Scenario, variant?: Variant): Read {
   const problems: Problem[] = []
   if (variant) {
     for (const path of Object.keys(variant.changes))
-      if (schemaAt(path) === null) problems.push({ path, wrong: 'No input has this name.', wouldDo: suggest(path) })
+      if (schemaAt(path) === null)
+        problems.push({ path, wrong: 'No input has this name.', wouldDo: suggest(path) })
   }
   const whole = variant ? withVariant(scenario, variant) : scenario
   problems.push(...unknownInputs(whole))
   const parsed = v.safeParse(ScenarioFields, whole)
-  if (!parsed.success) problems.push(...parsed.issues.map(issue => problemOf(issue, whole)))
+  if (!parsed.success) problems.push(...parsed.issues.map((issue) => problemOf(issue, whole)))
   else problems.push(...mismatches(parsed.output))
-  if (problems.length > 0 || !parsed.success) return { ok: false, problems: once(problems).slice(0, MOST_PROBLEMS) }
+  if (problems.length > 0 || !parsed.success)
+    return { ok: false, problems: once(problems).slice(0, MOST_PROBLEMS) }
   const job = jobOf(parsed.output)
   return { ok: true, job, notes: notesOf(job, parsed.output) }
 }
 
-const once = (problems: readonly Problem[]): Problem[] => [...new Map(problems.map(p => [`${p.path}\n${p.wrong}`, p])).values()]
+const once = (problems: readonly Problem[]): Problem[] => [
+  ...new Map(problems.map((p) => [`${p.path}\n${p.wrong}`, p])).values(),
+]
 
 /** An issue of the schema library, told by the field it stands at. */
 function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
   const path = (v.getDotPath(issue) ?? '').replace(/\.(value|source|low|high)$/, '')
   const schema = path === '' ? null : schemaAt(path)
   const field = schema && fieldOf(schema)
-  const given = textOf(valueOf(scenario, path))
+  const given = textOf(givenAt(scenario, path))
   if (field && given === undefined && !(schema && mayBeLeftOut(schema)))
-    return { path, wrong: `${field.label} is missing.`, wouldDo: field.kind === 'quantity' ? `Between ${field.low} and ${field.high}.` : 'Give one.' }
+    return {
+      path,
+      wrong: `${field.label} is missing.`,
+      wouldDo: field.kind === 'quantity' ? `Between ${field.low} and ${field.high}.` : 'Give one.',
+    }
   if (field) {
     const reading = readField(field, given)
     if (!reading.ok) return { path, wrong: reading.wrong, wouldDo: reading.wouldDo, offers: reading.offers }
   }
-  if (given === undefined) return { path, wrong: 'This part of the job is missing.', wouldDo: 'Copy it from one of the examples.' }
-  const wouldDo = path.startsWith('duty.phases') ? `A list of 1 to ${MOST_PHASES} steps.` : 'See the examples for its shape.'
+  if (given === undefined)
+    return { path, wrong: 'This part of the job is missing.', wouldDo: 'Copy it from one of the examples.' }
+  const wouldDo = path.startsWith('duty.phases')
+    ? `A list of 1 to ${MOST_PHASES} steps.`
+    : 'See the examples for its shape.'
   return { path, wrong: issue.message, wouldDo }
 }
 
@@ -95,15 +126,21 @@ function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
 function unknownInputs(scenario: Scenario): Problem[] {
   const found: Problem[] = []
   const visit = (schema: v.GenericSchema, value: unknown, path: string) => {
-    if (found.length >= MOST_PROBLEMS || typeof value !== 'object' || value === null || fieldOf(schema)) return
+    if (found.length >= MOST_PROBLEMS || typeof value !== 'object' || value === null || fieldOf(schema))
+      return
     const item = itemOf(schema)
-    if (item && Array.isArray(value)) return value.slice(0, MOST_PHASES).forEach((each, index) => visit(item, each, `${path}${index}.`))
+    if (item && Array.isArray(value))
+      return value.slice(0, MOST_PHASES).forEach((each, index) => {
+        visit(item, each, `${path}${index}.`)
+      })
     const entries = entriesOf(schema)
     if (!entries || Array.isArray(value)) return
     for (const key of Object.keys(value)) {
       const here = `${path}${key.slice(0, 60)}`
-      if (Object.hasOwn(entries, key)) visit(entries[key], (value as Record<string, unknown>)[key], `${here}.`)
-      else if (!key.startsWith('$')) found.push({ path: here, wrong: 'No input has this name.', wouldDo: suggest(here) })
+      if (Object.hasOwn(entries, key))
+        visit(entries[key], (value as Record<string, unknown>)[key], `${here}.`)
+      else if (!key.startsWith('$'))
+        found.push({ path: here, wrong: 'No input has this name.', wouldDo: suggest(here) })
     }
   }
   visit(ScenarioFields, scenario, '')
@@ -144,16 +181,37 @@ function mismatches(read: ReadScenario): Problem[] {
     })
   duty.phases.forEach((phase, index) => {
     const path = `duty.phases.${index}`
-    if ([phase.torque, phase.power, phase.fanTorque].filter(cut => cut !== undefined).length > 1)
-      found.push({ path: `${path}.torque`, wrong: 'This step has more than one kind of cut.', wouldDo: 'Keep one of torque, power and fanTorque.' })
+    if ([phase.torque, phase.power, phase.fanTorque].filter((cut) => cut !== undefined).length > 1)
+      found.push({
+        path: `${path}.torque`,
+        wrong: 'This step has more than one kind of cut.',
+        wouldDo: 'Keep one of torque, power and fanTorque.',
+      })
     if (phase.fanTorque !== undefined && phase.fanTorque > 0 && phase.speed === 0)
-      found.push({ path: `${path}.fanTorque`, wrong: 'A fan’s torque is given at the asked speed, and that is 0.', wouldDo: 'Ask for a speed, or leave this out.' })
+      found.push({
+        path: `${path}.fanTorque`,
+        wrong: 'A fan’s torque is given at the asked speed, and that is 0.',
+        wouldDo: 'Ask for a speed, or leave this out.',
+      })
     if (phase.surge && phase.surge.lasts >= phase.surge.every)
-      found.push({ path: `${path}.surge.lasts`, wrong: 'The surge lasts as long as the time between surges, or longer.', wouldDo: 'Shorter than "every"; or add it to the cut.' })
+      found.push({
+        path: `${path}.surge.lasts`,
+        wrong: 'The surge lasts as long as the time between surges, or longer.',
+        wouldDo: 'Shorter than "every"; or add it to the cut.',
+      })
   })
   if (!(cycleSeconds(dutyOf(read)) > 0))
-    found.push({ path: 'duty.phases', wrong: 'Every step lasts no time at all.', wouldDo: 'Give at least one step a length.' })
-  if (!(duty.repeatFor > 0)) found.push({ path: 'duty.repeatFor', wrong: 'The job lasts no time at all.', wouldDo: 'For example "3 h".' })
+    found.push({
+      path: 'duty.phases',
+      wrong: 'Every step lasts no time at all.',
+      wouldDo: 'Give at least one step a length.',
+    })
+  if (!(duty.repeatFor > 0))
+    found.push({
+      path: 'duty.repeatFor',
+      wrong: 'The job lasts no time at all.',
+      wouldDo: 'For example "3 h".',
+    })
   return found
 }
 
@@ -169,7 +227,11 @@ function notesOf(job: Job, read: ReadScenario): Problem[] {
       wouldDo: 'Turn it down under 90 %.',
     })
   if (read.bench && Object.keys(read.bench).length > 0)
-    notes.push({ path: 'bench', wrong: 'Bench readings are kept, and not used yet.', wouldDo: 'Give the winding, rotor and heat numbers for now.' })
+    notes.push({
+      path: 'bench',
+      wrong: 'Bench readings are kept, and not used yet.',
+      wouldDo: 'Give the winding, rotor and heat numbers for now.',
+    })
   return notes
 }
 
@@ -177,7 +239,8 @@ function notesOf(job: Job, read: ReadScenario): Problem[] {
 const SLOW = 1
 
 function cutOf(phase: ReadScenario['duty']['phases'][number]): Cut {
-  if (phase.power !== undefined) return { kind: 'power', power: phase.power, fullAbove: phase.speed > 0 ? phase.speed / 4 : SLOW }
+  if (phase.power !== undefined)
+    return { kind: 'power', power: phase.power, fullAbove: phase.speed > 0 ? phase.speed / 4 : SLOW }
   if (phase.fanTorque !== undefined && phase.speed > 0)
     return { kind: 'fan', coefficient: phase.fanTorque / (phase.speed * phase.speed) }
   return { kind: 'torque', torque: phase.torque ?? 0 }
@@ -186,7 +249,13 @@ function cutOf(phase: ReadScenario['duty']['phases'][number]): Cut {
 function dutyOf({ duty, heat }: ReadScenario): Duty {
   return {
     phases: duty.phases.map(
-      (phase): Phase => ({ name: phase.name, seconds: phase.lasts, speed: phase.speed, cut: cutOf(phase), surge: phase.surge ?? null }),
+      (phase): Phase => ({
+        name: phase.name,
+        seconds: phase.lasts,
+        speed: phase.speed,
+        cut: cutOf(phase),
+        surge: phase.surge ?? null,
+      }),
     ),
     seconds: duty.repeatFor,
     startC: duty.start ?? heat.air,
@@ -195,7 +264,8 @@ function dutyOf({ duty, heat }: ReadScenario): Duty {
 
 function jobOf(read: ReadScenario): Job {
   const { supply, controller, winding, rotor, belt, machine, heat, cutoff, plate } = read
-  const lumpy = plate.amps !== undefined && plate.speed !== undefined ? { amps: plate.amps, speed: plate.speed } : null
+  const lumpy =
+    plate.amps !== undefined && plate.speed !== undefined ? { amps: plate.amps, speed: plate.speed } : null
   return frozen({
     parts: { supply, controller, winding, rotor, belt, machine, heat, cutoff, lumpy },
     plate,

@@ -31,7 +31,7 @@ export function recorder(seconds: number, most = MOST_ROWS): Recorder {
 
   const grow = () => {
     capacity = Math.min(most + 2, capacity * 2)
-    table = table.map(column => {
+    table = table.map((column) => {
       const larger = new Float64Array(capacity)
       larger.set(column)
       return larger
@@ -113,7 +113,7 @@ export function recorder(seconds: number, most = MOST_ROWS): Recorder {
     },
     finish() {
       close()
-      const cut = table.map(column => column.slice(0, rows))
+      const cut = table.map((column) => column.slice(0, rows))
       const entries = [...CHANNELS, ...SUMS].map((name, c) => [name, cut[c + 1]] as const)
       return { time: cut[0], columns: Object.fromEntries(entries) as Columns, bucket: width }
     },

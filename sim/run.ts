@@ -51,7 +51,7 @@ const CHECKPOINTS = 400
 /** NUMERICS.md: "precise" is a hundred times finer in relative and ten times in absolute error. */
 const tolerance = (accuracy: Job['accuracy']): Tolerance =>
   accuracy === 'precise'
-    ? { relative: 1e-5, absolute: ABSOLUTE.map(size => size / 10) }
+    ? { relative: 1e-5, absolute: ABSOLUTE.map((size) => size / 10) }
     : { relative: 1e-3, absolute: ABSOLUTE }
 
 const destroyed: Crossing = { state: STATE.windingC, level: DESTROYED_C, direction: 1 }
@@ -96,7 +96,14 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
   let asked = from?.asked ?? 0
   let wasOn = from?.on ?? false
   let open = from?.open ?? false
-  const books = bookkeeper(plant, mode, stepper, end - t, from ? from.sums.slice() : new Float64Array(FLOWS), options.samples ?? [])
+  const books = bookkeeper(
+    plant,
+    mode,
+    stepper,
+    end - t,
+    from ? from.sums.slice() : new Float64Array(FLOWS),
+    options.samples ?? [],
+  )
   const marks: Mark[] = []
   const checkpoints: Checkpoint[] = []
   let stepsAtBreath = 0
@@ -112,7 +119,15 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
       nextPhase(duty, now)
       t = Math.max(t, now.phaseStart)
       if (t >= (checkpoints.at(-1)?.t ?? 0) + duty.seconds / CHECKPOINTS)
-        checkpoints.push({ t, states: y.slice(), sums: books.sums.slice(), clock: { ...now }, asked, on: wasOn, open })
+        checkpoints.push({
+          t,
+          states: y.slice(),
+          sums: books.sums.slice(),
+          clock: { ...now },
+          asked,
+          on: wasOn,
+          open,
+        })
       continue
     }
 

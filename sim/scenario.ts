@@ -41,7 +41,10 @@ export const ScenarioFields = v.object({
   cutoff: v.optional(CutoffFields, {}),
   duty: DutyFields,
   variants: v.optional(
-    v.pipe(v.array(VariantFields, 'Variants must be a list.'), v.maxLength(MOST_VARIANTS, `More than ${MOST_VARIANTS} variants.`)),
+    v.pipe(
+      v.array(VariantFields, 'Variants must be a list.'),
+      v.maxLength(MOST_VARIANTS, `More than ${MOST_VARIANTS} variants.`),
+    ),
     [],
   ),
 })
@@ -92,10 +95,12 @@ export function schemaAt(path: string): Schema | null {
 }
 
 const property = (value: unknown, key: string): unknown =>
-  typeof value === 'object' && value !== null && Object.hasOwn(value, key) ? (value as Record<string, unknown>)[key] : undefined
+  typeof value === 'object' && value !== null && Object.hasOwn(value, key)
+    ? (value as Record<string, unknown>)[key]
+    : undefined
 
 /** What stands at a path of a scenario. */
-export const valueOf = (scenario: unknown, path: string): unknown =>
+export const givenAt = (scenario: unknown, path: string): unknown =>
   path.split('.').reduce<unknown>((value, key) => property(value, key), scenario)
 
 const textIn = (given: unknown, key: string): string | null => {
@@ -108,7 +113,7 @@ export function inputAt(scenario: unknown, path: string): Input | null {
   const schema = schemaAt(path)
   const field = schema && fieldOf(schema)
   if (!schema || !field) return null
-  const given = valueOf(scenario, path)
+  const given = givenAt(scenario, path)
   const text = textOf(given)
   return {
     path,
@@ -132,8 +137,8 @@ export function inputsOf(scenario: unknown, under = ''): Input[] {
     }
     const below = (key: string) => (path === '' ? key : `${path}.${key}`)
     const item = itemOf(schema)
-    const list = valueOf(scenario, path)
-    if (item && Array.isArray(list)) list.forEach((_, index) => visit(item, below(String(index))))
+    const list = givenAt(scenario, path)
+    if (item && Array.isArray(list)) for (const index of list.keys()) visit(item, below(String(index)))
     for (const [key, entry] of Object.entries(entriesOf(schema) ?? {})) visit(entry, below(key))
   }
   const start = under === '' ? ScenarioFields : schemaAt(under)

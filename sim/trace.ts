@@ -2,7 +2,16 @@
 import type { Clock } from './clock.ts'
 
 /** Columns of a trace besides `time`: what a meter would show, in SI, °C for temperatures; speeds at the motor. */
-export const CHANNELS = ['asked', 'speed', 'current', 'volts', 'load', 'windingC', 'frameC', 'switchC'] as const
+export const CHANNELS = [
+  'asked',
+  'speed',
+  'current',
+  'volts',
+  'load',
+  'windingC',
+  'frameC',
+  'switchC',
+] as const
 /** Columns that add up from the start: integrals over time, for exact means between any two rows. */
 export const SUMS = [
   'charge',
@@ -34,7 +43,13 @@ export type Mark =
   | { readonly kind: 'opens'; readonly t: number; readonly phase: number }
   | { readonly kind: 'recloses'; readonly t: number; readonly phase: number }
   | { readonly kind: 'limit reached'; readonly t: number; readonly until: number }
-  | { readonly kind: 'speed not reached'; readonly t: number; readonly until: number; readonly lowest: number; readonly asked: number }
+  | {
+      readonly kind: 'speed not reached'
+      readonly t: number
+      readonly until: number
+      readonly lowest: number
+      readonly asked: number
+    }
   | { readonly kind: 'stalled'; readonly t: number; readonly until: number }
   | { readonly kind: 'class passed'; readonly t: number; readonly limitC: number }
 

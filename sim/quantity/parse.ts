@@ -65,7 +65,7 @@ export function parseQuantity(text: string, dimension: Dimension, assume?: strin
   }
 }
 
-/** A unit with a further number behind it, and what follows: "ft" and "3 in" of "ft 3 in", "'-3"" or "ft, 3 in". */
+/** The unit before a further number, and what follows it: ft and "3 in" from "ft 3 in", "ft-3 in" or "ft, 3 in". */
 function linkIn(text: string, dimension: Dimension): { unit: Unit; rest: string } | undefined {
   if (!chained.includes(dimension)) return undefined
   const found = /^([^\d.,+]*[^\d.,+ -]-?),? ?(?=\.?\d)/.exec(text)
@@ -119,7 +119,7 @@ function twoWays(
   return no(
     `"${run}" can be read two ways.`,
     `Write ${readings[0]} or ${readings[1]}.`,
-    offers.filter((offer) => parseQuantity(offer, dimension).ok),
+    readable(offers, dimension),
   )
 }
 
@@ -129,8 +129,12 @@ function refuseUnit(written: string, rest: string, dimension: Dimension, later: 
   const kind = name.slice(name.indexOf(' ') + 1)
   if (unitNamed(rest, 'number')) {
     if (later) return no(`The last number in ${quoted(written)} has no unit.`, like(dimension))
-    const offers = examples.map((example) => written + example.slice(example.indexOf(' ')))
-    return no(`${quoted(written)} has no unit.`, `Write ${offers.join(' or ')}.`, offers)
+    const offers = readable(
+      examples.map((example) => written + example.slice(example.indexOf(' '))),
+      dimension,
+    )
+    const wouldDo = offers.length > 0 ? `Write ${offers.join(' or ')}.` : like(dimension)
+    return no(`${quoted(written)} has no unit.`, wouldDo, offers)
   }
   const other = later ? undefined : elsewhere(rest)
   if (other) return no(`${quoted(written)} is ${other.name}; ${name} is wanted.`, like(dimension))
@@ -141,14 +145,15 @@ function refuseUnit(written: string, rest: string, dimension: Dimension, later: 
   const symbols = units.map(({ symbol }) => symbol).filter((symbol) => symbol !== '')
   const all = [symbols.slice(0, -1).join(', '), symbols.at(-1)].filter((part) => part !== '').join(' or ')
   const near = nearest(rest, dimension)
-  const offer = near && `${written.slice(0, written.length - rest.length).trim()} ${near.symbol}`
-  const meant = offer ? ` Did you mean ${offer}?` : ''
-  return no(
-    `${quoted(rest)} is not a unit of ${kind}.`,
-    `Units that would do: ${all}.${meant}`,
-    offer ? [offer] : [],
-  )
+  const head = written.slice(0, written.length - rest.length).trim()
+  const offers = readable(near ? [`${head} ${near.symbol}`] : [], dimension)
+  const meant = offers.length > 0 ? ` Did you mean ${offers[0]}?` : ''
+  return no(`${quoted(rest)} is not a unit of ${kind}.`, `Units that would do: ${all}.${meant}`, offers)
 }
+
+/** Nothing is offered that would be refused in its turn. */
+const readable = (offers: readonly string[], dimension: Dimension) =>
+  offers.filter((offer) => parseQuantity(offer, dimension).ok)
 
 const like = (dimension: Dimension): string => `For example ${table[dimension].examples.join(' or ')}.`
 

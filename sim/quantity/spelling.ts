@@ -9,9 +9,9 @@ const alike: readonly (readonly [string, string])[] = [
   ['°', 'º˚'],
   ['°C', '℃'],
   ['°F', '℉'],
-  ['µ', 'μ'],
-  ['Ω', 'Ω'],
-  ['Δ', '∆'],
+  ['µ', '\u03bc'],
+  ['Ω', '\u2126'],
+  ['Δ', '\u2206'],
   ['"', '″“”˝'],
   ["'", '′‘’´`'],
   [' 1/2', '½'],
@@ -60,11 +60,19 @@ const find = ({ units }: Entry, text: string): Unit | undefined => {
 export const unitNamed = (text: string, dimension: Dimension): Unit | undefined =>
   find(table[dimension], text)
 
-/** The first other dimension that has such a unit. */
-export const elsewhere = (text: string): Entry | undefined =>
-  Object.values(table).find((entry) => find(entry, text) !== undefined)
+/** The first dimension that has such a unit: by its own symbol if any has, so that "5 m" is a length and no time. */
+export function elsewhere(text: string): Entry | undefined {
+  const all = Object.values(table)
+  return (
+    all.find(({ units }) => units.some(({ symbol }) => symbol === text)) ??
+    all.find((entry) => find(entry, text) !== undefined)
+  )
+}
 
-/** The unit of this dimension spelt most like a text, where the slip is small beside its length. */
+/**
+ * The unit of this dimension spelt most like a text, where the slips are few beside its length.
+ * The letters of prefixes must agree: mN·m is not a misspelt N·m.
+ */
 export function nearest(text: string, dimension: Dimension): Unit | undefined {
   if (unclear(bare(text))) return undefined
   const word = bare(text).toLowerCase()
@@ -72,7 +80,7 @@ export function nearest(text: string, dimension: Dimension): Unit | undefined {
   let best: Unit | undefined
   for (const unit of table[dimension].units)
     for (const known of unit.words) {
-      const slips = distance(word, known)
+      const slips = prefixes(word) === prefixes(known) ? slipsBetween(word, known) : word.length
       if (slips < least) {
         least = slips
         best = unit
@@ -81,16 +89,23 @@ export function nearest(text: string, dimension: Dimension): Unit | undefined {
   return best
 }
 
-/** Letters to add, drop or change between two words (Levenshtein 1966). */
-function distance(a: string, b: string): number {
-  let row = Array.from({ length: b.length + 1 }, (_, j) => j)
+const prefixes = (word: string): string => [...word.replace(/[^ckmuµ]/g, '')].sort().join('')
+
+/** Letters to add, drop, change or swap with their neighbour to make one word of another (Damerau 1964). */
+function slipsBetween(a: string, b: string): number {
+  const rows = [Array.from({ length: b.length + 1 }, (_, j) => j)]
   for (let i = 1; i <= a.length; i++) {
-    const next = [i]
-    for (let j = 1; j <= b.length; j++)
-      next[j] = Math.min(row[j]! + 1, next[j - 1]! + 1, row[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1))
-    row = next
+    const row = [i]
+    const above = rows[i - 1]!
+    for (let j = 1; j <= b.length; j++) {
+      const change = above[j - 1]! + (a[i - 1] === b[j - 1] ? 0 : 1)
+      row[j] = Math.min(above[j]! + 1, row[j - 1]! + 1, change)
+      if (a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1] && i > 1)
+        row[j] = Math.min(row[j]!, rows[i - 2]![j - 2]! + 1)
+    }
+    rows.push(row)
   }
-  return row[b.length]!
+  return rows[a.length]![b.length]!
 }
 
 /** How large one of a unit is, to tell feet before inches. */

@@ -50,7 +50,7 @@ export const table: Readonly<Record<Dimension, Entry>> = {
     name: 'a turning speed',
     examples: ['4000 rpm', '420 rad/s'],
     units: [
-      unit('rad/s', 'rad/s rad/sec radian/s radians/s radians/second'),
+      unit('rad/s', 'rad/s rad/sec rads1 radian/s radians/s radians/second'),
       unit('rpm', 'rpm rev/min revs/min r/min 1/min /min min1 u/min tr/min turns/min revolutions/minute', {
         times: Math.PI,
         over: 30,
@@ -131,8 +131,8 @@ export const table: Readonly<Record<Dimension, Entry>> = {
     examples: ['4000 ft/min', '20 m/s'],
     units: [
       unit('m/s', 'm/s m/sec meters/second metres/second'),
-      unit('ft/min', 'ft/min fpm sfm sfpm feet/min feet/minute', { times: foot, over: 60 }),
-      unit('mph', 'mph mi/h mile/h miles/hour milesperhour', { times: mile, over: 3600 }),
+      unit('ft/min', 'ft/min fpm sfm sfpm feet/min feet/minute', { times: foot / 60 }),
+      unit('mph', 'mph mi/h mile/h miles/hour milesperhour', { times: mile / 3600 }),
       unit('km/h', 'km/h kmh km/hr kph kmph', { times: 1000, over: 3600 }),
     ],
   },

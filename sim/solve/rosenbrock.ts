@@ -1,13 +1,13 @@
 // The stiff stepper: Rodas4 with error control.
 import { formula } from './formula.ts'
 import type { Limits, Stepper } from './stepper.ts'
-import { type Failure, mostSteps, noEffort, smallestStep, type System, type Tolerance } from './system.ts'
+import { type Failure, mostSteps, noEffort, type System, smallestStep, type Tolerance } from './system.ts'
 
 const safety = 0.9
 const mostShrink = 1 / 6
 const mostGrow = 5
 
-/** A stepper for stiff systems: L-stable, order 4 (Hairer & Wanner II, IV.7 and the controller of IV.8). */
+/** A stepper for stiff systems: L-stable, order 4 (Hairer & Wanner II, IV.7; its step control IV.8). */
 export function rosenbrock(system: System, tolerance: Tolerance, limits: Limits = {}): Stepper {
   const n = system.size
   const most = limits.steps ?? mostSteps
@@ -18,7 +18,7 @@ export function rosenbrock(system: System, tolerance: Tolerance, limits: Limits 
   let tOld = 0
   let t = 0
   let wanted = 0 // the size the controller would take next
-  let lastSize = 0 // size and error of the last accepted step, for the prediction; 0 at a segment's start
+  let lastSize = 0 // size and error of the last accepted step; 0 at a segment's start
   let lastError = 0
 
   function start(t0: number, y0: Float64Array, firstStep: number): void {
@@ -33,36 +33,38 @@ export function rosenbrock(system: System, tolerance: Tolerance, limits: Limits 
     if (!(rest > 0)) throw new RangeError(`a step from ${t} cannot end at ${tEnd}`)
     if (effort.steps >= most) return 'too many steps'
     linearize(t, y, Math.min(wanted, rest))
-    let rejected = false
     let h = wanted
-    for (;;) {
+    for (let tries = 1; ; tries++) {
       // Land on tEnd without leaving a sliver for the step after.
       const size = rest <= 1.01 * h ? rest : rest < 2 * h ? rest / 2 : h
       const err = attempt(size) ? norm() : Infinity
-      const factor = clamp(safety / Math.sqrt(Math.sqrt(err)))
       if (err <= 1) {
-        accept(size, size === rest ? tEnd : t + size, err, factor, rejected, h)
+        const factor = Math.min(growth(size, err), tries > 1 ? 1 : mostGrow)
+        // A step cut short to land on tEnd says nothing against the size that was wanted.
+        wanted = size < h && factor === mostGrow ? Math.max(h, size * factor) : size * factor
+        accept(size, size === rest ? tEnd : t + size, err)
         return null
       }
       effort.rejected++
-      rejected = true
-      h = size * (err < Infinity ? factor : mostShrink)
+      h = size * clamp(safety * err ** -0.25)
       if (h < smallestStep(t)) return err < Infinity ? 'step too small' : 'not finite'
     }
   }
 
-  function accept(size: number, tNew: number, err: number, factor: number, rejected: boolean, h: number): void {
+  function accept(size: number, tNew: number, err: number): void {
     effort.steps++
-    // Gustafsson's prediction: the error's trend from the last step to this one goes on.
-    const trend = lastSize > 0 ? (size / lastSize) * Math.sqrt(Math.sqrt(lastError / (err * err))) : Infinity
-    const growth = Math.min(factor, clamp(safety * trend), rejected ? 1 : mostGrow)
-    // A step cut short to land on tEnd says nothing against the size that was wanted.
-    wanted = size < h && growth === mostGrow ? Math.max(h, size * growth) : size * growth
     lastSize = size
     lastError = Math.max(0.01, err)
     tOld = t
     t = tNew
     y.set(y1)
+  }
+
+  /** The factor to the next step by the error, and by Gustafsson's prediction that its trend goes on. */
+  function growth(size: number, err: number): number {
+    const byError = clamp(safety * err ** -0.25)
+    if (lastSize === 0) return byError
+    return Math.min(byError, clamp(safety * (size / lastSize) * (lastError / (err * err)) ** 0.25))
   }
 
   /** The error in units of the tolerance, RMS over the states; NaN where the step is not finite. */

@@ -4,10 +4,13 @@ import type { Effort, Failure } from './system.ts'
 export interface Stepper {
   /**
    * Begins a segment at time t (s) and state y (copied): inputs may have jumped, so no history is kept.
-   * firstStep (s) is a hint.
+   * firstStep (s, above 0) is a hint.
    */
   start(t: number, y: Float64Array, firstStep: number): void
-  /** One accepted step from t, ending at or before tEnd > t; null if fine, else why not and nothing moved. */
+  /**
+   * One accepted step from t, ending at or before tEnd; null if fine, else why not, with t and y unmoved.
+   * Throws where tEnd is not after t, and what the system's rates throw.
+   */
   step(tEnd: number): Failure | null
   /** Where the last step began, and where it ended (s). */
   readonly tOld: number

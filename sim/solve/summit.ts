@@ -8,5 +8,5 @@ export function summit(stepper: Stepper, state: number, until: number): number |
   const rising = stepper.slope(state, tOld)
   const falling = stepper.slope(state, until)
   if (!(rising > 0 && falling < 0)) return null
-  return root(t => stepper.slope(state, t), tOld, until, rising, falling, 1e-9 * (until - tOld))
+  return root((t) => stepper.slope(state, t), tOld, until, rising, falling, 1e-9 * (until - tOld))
 }

@@ -1,0 +1,163 @@
+// The answer: a verdict a person can say aloud, and one sentence on what it means for the work.
+import type { Job } from '../job.ts'
+import type { Figures } from '../judge.ts'
+import { assemble } from '../plant.ts'
+import { duration, NBSP, percent, ratioText, told } from './number.ts'
+import type { Units } from './units.ts'
+
+export type Verdict = 'Yes' | 'Barely' | 'No'
+
+export interface Answer {
+  readonly verdict: Verdict
+  /** The largest words on the page. */
+  readonly sentence: string
+  /** What it means for the work. */
+  readonly support: string
+}
+
+/** A protector opens up to this much early or late (UL 1004-3, ±5 K). K */
+export const CUTOFF_TOLERANCE = 5
+/** Until the doubt has been worked out, the sentence says what it rests on. */
+const AS_GIVEN = 'with the values as given'
+
+/** The phase's own name, quoted lightly: it is the user's text. */
+const during = (job: Job, phase: number): string => {
+  const name = job.duty.phases[phase]?.name.trim() ?? ''
+  return name === '' ? `in step ${phase + 1}` : `during ${name}`
+}
+
+const whole = (figures: Figures): string => duration(figures.seconds)
+
+/** What stays of the work: "Over 3 h you get 39 of 111 min of milling." */
+function deliveredOf(job: Job, figures: Figures): string {
+  const { asked, got, phase } = figures.work
+  const minutes = (s: number) => (asked < 120 ? `${Math.round(s)}` : `${Math.round(s / 60)}`)
+  const unit = asked < 120 ? 's' : 'min'
+  const name = job.duty.phases[phase]?.name.trim() || `step ${phase + 1}`
+  return `Over ${whole(figures)} you get ${minutes(got)} of ${minutes(asked)}${NBSP}${unit} of ${name}.`
+}
+
+function whenEnded(job: Job, figures: Figures, units: Units): Answer | null {
+  const { ending } = figures
+  if (ending.kind === 'finished') return null
+  if (ending.kind === 'destroyed')
+    return {
+      verdict: 'No',
+      sentence: `No. The winding burns out ${duration(ending.t)} into the job, ${AS_GIVEN}.`,
+      support: `It passes ${told(300, 'temperature', units)}, where varnish, solder and magnets are long gone. ${deliveredOf(job, figures)}`,
+    }
+  const why =
+    ending.kind === 'too many steps'
+      ? 'it would take too many steps'
+      : ending.kind === 'abandoned'
+        ? 'it was stopped'
+        : 'the numbers ran away'
+  return {
+    verdict: 'No',
+    sentence: `No answer beyond ${duration(ending.t)}: ${why}.`,
+    support: 'What is shown holds up to there. Shorten the job, or look for an input that is far out.',
+  }
+}
+
+function whenOpen(job: Job, figures: Figures): Answer | null {
+  const { firstOpening, firstOpenFor } = figures
+  if (!firstOpening) return null
+  const when =
+    firstOpening.t < 1
+      ? 'The cutoff is open from the start'
+      : `The cutoff opens ${duration(firstOpening.t)} into the job, ${during(job, firstOpening.phase)}`
+  const after =
+    job.parts.cutoff.fitted === 'manual reset'
+      ? 'It stays open until its button is pressed.'
+      : firstOpenFor === null
+        ? 'It does not reclose within the job.'
+        : `It recloses by itself ${duration(firstOpenFor)} later, and the machine restarts.`
+  return {
+    verdict: 'No',
+    sentence: `No. ${when}, ${AS_GIVEN}.`,
+    support: `${after} ${deliveredOf(job, figures)}`,
+  }
+}
+
+function whenHot(job: Job, figures: Figures, units: Units): Answer | null {
+  const { classPassed, hottestWindingC, classLimitC } = figures
+  if (classPassed === null) return null
+  const over = told(hottestWindingC.value - classLimitC, 'temperature difference', units)
+  const cutoff = job.parts.cutoff.fitted === 'none' ? 'and no cutoff stops it' : 'and the cutoff never opens'
+  return {
+    verdict: 'No',
+    sentence: `No. The winding gets ${over} too hot, ${cutoff}, ${AS_GIVEN}.`,
+    support: `It passes its class limit of ${told(classLimitC, 'temperature', units)} after ${duration(classPassed)} and reaches ${told(hottestWindingC.value, 'temperature', units)}.`,
+  }
+}
+
+function whenStalled(job: Job, figures: Figures, units: Units): Answer | null {
+  if (figures.stalled === null) return null
+  const at =
+    figures.limitSeconds > 0
+      ? `held at the current limit of ${told(job.parts.controller.currentLimit, 'current', units)}`
+      : 'short of torque'
+  return {
+    verdict: 'No',
+    sentence: `No. The spindle stops ${duration(figures.stalled)} into the job, ${at}, ${AS_GIVEN}.`,
+    support:
+      'A motor held still burns its commutator in seconds. More reduction gives more torque for the same current.',
+  }
+}
+
+function whenSlow(figures: Figures, units: Units): Answer | null {
+  const { slowest, speedMissed } = figures
+  if (!speedMissed || !slowest) return null
+  return {
+    verdict: 'Barely',
+    sentence: `Barely. It stays cool enough, but the spindle sags to ${told(slowest.value, 'angular speed', units)}, ${AS_GIVEN}.`,
+    support: `${percent(slowest.sag)} under the ${told(slowest.asked, 'angular speed', units)} asked, more than you accept.`,
+  }
+}
+
+function whenFine(figures: Figures, units: Units): Answer {
+  const { cutoffMargin, hottestSwitchC, hottestWindingC, classMargin } = figures
+  const settled = told(hottestSwitchC.value, 'temperature', units)
+  const winding = `The winding stays ${told(classMargin, 'temperature difference', units)} under its class limit, at ${told(hottestWindingC.value, 'temperature', units)} at most.`
+  if (cutoffMargin !== null && cutoffMargin < CUTOFF_TOLERANCE)
+    return {
+      verdict: 'Barely',
+      sentence: `Barely. It lasts the ${whole(figures)}, but the cutoff comes within ${told(Math.max(1, cutoffMargin), 'temperature difference', units)} of opening, ${AS_GIVEN}.`,
+      support: `Cutoffs open up to ${told(CUTOFF_TOLERANCE, 'temperature difference', units)} early. ${winding}`,
+    }
+  if (cutoffMargin === null)
+    return {
+      verdict: 'Yes',
+      sentence: `Yes. The winding gets to ${told(hottestWindingC.value, 'temperature', units)} and no further, ${AS_GIVEN}.`,
+      support: `${winding} No cutoff guards it.`,
+    }
+  return {
+    verdict: 'Yes',
+    sentence: `Yes. The cutoff gets to ${settled} and never opens, ${AS_GIVEN}.`,
+    support: winding,
+  }
+}
+
+/** The answer to "Will this motor do the job?", worst news first. */
+export function answerOf(job: Job, figures: Figures, units: Units): Answer {
+  return (
+    whenEnded(job, figures, units) ??
+    whenOpen(job, figures) ??
+    whenStalled(job, figures, units) ??
+    whenHot(job, figures, units) ??
+    whenSlow(figures, units) ??
+    whenFine(figures, units)
+  )
+}
+
+const COOLING = {
+  'shaft fan': 'shaft fan',
+  blower: 'blower',
+  none: 'no fan',
+  enclosed: 'enclosed',
+  'enclosed, outer fan': 'enclosed, outer fan',
+} as const
+
+/** A job in a few words, to tell variants apart: "no fan, ratio 4 : 1". */
+export const inShort = (job: Job): string =>
+  `${COOLING[job.parts.heat.cooling]}, ratio ${ratioText(assemble(job.parts).ratio)}`

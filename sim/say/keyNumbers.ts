@@ -1,0 +1,154 @@
+// The five numbers beside the answer, each with its limit; and what limits the job.
+import type { Job } from '../job.ts'
+import type { Figures } from '../judge.ts'
+import { duration, percent, type Shown, show, told } from './number.ts'
+import type { Units } from './units.ts'
+
+export interface KeyNumber {
+  readonly label: string
+  readonly number: string
+  readonly unit: string
+  /** Its limit, or what it means. */
+  readonly note: string
+  readonly bad: boolean
+}
+
+const openingNumber = (
+  job: Job,
+  { firstOpening, timesOpen, cutoffMargin, hottestSwitchC }: Figures,
+  units: Units,
+): KeyNumber => {
+  const label = 'Cutoff opens at'
+  if (job.parts.cutoff.fitted === 'none')
+    return { label, number: 'none fitted', unit: '', note: 'nothing stops the heat', bad: true }
+  if (firstOpening)
+    return {
+      label,
+      number: duration(firstOpening.t),
+      unit: '',
+      note: timesOpen === 1 ? 'once in the job' : `${timesOpen} times in the job`,
+      bad: true,
+    }
+  const left = told(cutoffMargin ?? 0, 'temperature difference', units)
+  return {
+    label,
+    number: 'never',
+    unit: '',
+    note: `gets to ${told(hottestSwitchC.value, 'temperature', units)}, ${left} short of opening`,
+    bad: false,
+  }
+}
+
+const openForNumber = (job: Job, { firstOpening, firstOpenFor, delivered }: Figures): KeyNumber => {
+  if (!firstOpening)
+    return {
+      label: 'Running time you get',
+      number: percent(delivered),
+      unit: '',
+      note: 'of what the job asks',
+      bad: delivered < 0.999,
+    }
+  const note = `you get ${percent(delivered)} of the running time`
+  if (firstOpenFor !== null)
+    return {
+      label: 'Stays open for',
+      number: duration(firstOpenFor),
+      unit: '',
+      note: `then the machine restarts; ${note}`,
+      bad: true,
+    }
+  const until = job.parts.cutoff.fitted === 'manual reset' ? 'until it is reset' : 'to the end'
+  return { label: 'Stays open', number: until, unit: '', note, bad: true }
+}
+
+const slowestNumber = ({ slowest, speedMissed }: Figures, units: Units): KeyNumber => {
+  const label = 'Slowest in the cut'
+  if (!slowest) return { label, number: '—', unit: '', note: 'it never gets to its speed', bad: true }
+  const { number, unit } = show(slowest.value, 'angular speed', units)
+  return {
+    label,
+    number,
+    unit,
+    note: `${percent(slowest.sag)} under the ${show(slowest.asked, 'angular speed', units).number} asked`,
+    bad: speedMissed,
+  }
+}
+
+const withUnit = (label: string, shown: Shown, note: string, bad: boolean): KeyNumber => ({
+  label,
+  ...shown,
+  note,
+  bad,
+})
+
+/** The five numbers. */
+export function keyNumbers(job: Job, figures: Figures, units: Units): readonly KeyNumber[] {
+  const { hottestWindingC, classLimitC, classMargin, workAmps, peakAmps } = figures
+  const plate =
+    job.plate.amps === undefined
+      ? `limit ${told(job.parts.controller.currentLimit, 'current', units)}`
+      : `plate ${told(job.plate.amps, 'current', units)}`
+  const name = job.duty.phases[figures.work.phase]?.name.trim() || 'the hardest step'
+  return [
+    openingNumber(job, figures, units),
+    openForNumber(job, figures),
+    withUnit(
+      'Hottest winding',
+      show(hottestWindingC.value, 'temperature', units),
+      `class ${job.parts.winding.insulation} limit ${told(classLimitC, 'temperature', units)}`,
+      classMargin < 0,
+    ),
+    slowestNumber(figures, units),
+    withUnit(
+      `Current during ${name}`,
+      show(workAmps, 'current', units),
+      `peaks at ${told(peakAmps.value, 'current', units)}; ${plate}`,
+      figures.limitSeconds > 0,
+    ),
+  ]
+}
+
+export interface Limit {
+  readonly name: 'heat' | 'speed' | 'current' | 'outlet'
+  readonly limits: boolean
+  /** Why, in a few words. */
+  readonly why: string
+}
+
+/** What limits the job and what does not. */
+export function limitsOf(job: Job, figures: Figures, units: Units): readonly Limit[] {
+  const { firstOpening, classPassed, ending, stalled, speedMissed, limitSeconds, outletAmps } = figures
+  const { supply, controller } = job.parts
+  const hot = firstOpening !== null || classPassed !== null || ending.kind === 'destroyed'
+  const drawn = outletAmps > supply.breaker
+  return [
+    {
+      name: 'heat',
+      limits: hot,
+      why: firstOpening ? 'the cutoff opens' : hot ? 'the winding passes its class limit' : 'cool enough',
+    },
+    {
+      name: 'speed',
+      limits: speedMissed || stalled !== null,
+      why:
+        stalled !== null
+          ? 'the spindle stops'
+          : speedMissed
+            ? 'it sags more than you accept'
+            : 'it holds its speed',
+    },
+    {
+      name: 'current',
+      limits: limitSeconds > 0,
+      why:
+        limitSeconds > 0
+          ? `${duration(limitSeconds)} at the limit of ${told(controller.currentLimit, 'current', units)}`
+          : 'under the controller’s limit',
+    },
+    {
+      name: 'outlet',
+      limits: drawn,
+      why: `about ${told(outletAmps, 'current', units)} of ${told(supply.breaker, 'current', units)} ${supply.kind === 'battery' ? 'from the battery' : 'at the outlet'}`,
+    },
+  ]
+}
