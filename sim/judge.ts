@@ -1,7 +1,7 @@
 // Figures: what a run comes to, as numbers in SI. Wording lives in say/.
 import { cycleSeconds, meanTorque, type Phase } from './duty.ts'
 import type { Job } from './job.ts'
-import { afterRamp } from './marks.ts'
+import { afterRamp, atLimit, type Spell, settledRows, spells } from './marks.ts'
 import { CLASS_LIMIT_C, DAMAGE_C } from './parts/winding.ts'
 import { assemble } from './plant.ts'
 import { type At, type Ending, type Mark, type Trace, valueAt } from './trace.ts'
@@ -40,8 +40,9 @@ export interface Figures {
   readonly workAmps: number
   /** Slowest the spindle runs while driven, after the ramp (rad/s at the spindle), and its share under the asked speed. */
   readonly slowest: (At & { readonly sag: number; readonly asked: number }) | null
-  /** Time at the current limit, s. */
+  /** Time at the current limit, s; and of that, after the ramps: the cut is what limits. */
   readonly limitSeconds: number
+  readonly limitedInCut: number
   readonly stalled: number | null
   readonly speedMissed: boolean
   /** Energy taken by the motor and where it went, J. */
@@ -99,16 +100,11 @@ function greatest(time: Float64Array, column: Float64Array): At {
 function slowestOf(trace: Trace, ratio: number): Figures['slowest'] {
   const { time, columns } = trace
   const { asked, speed } = columns
-  let settledSince = 0
+  const settled = settledRows(time, columns)
   let found = -1
-  for (let row = 1; row < time.length; row++) {
-    if (!afterRamp(columns, row)) settledSince = time[row]
-    else if (
-      time[row] - settledSince > 1 &&
-      (found < 0 || speed[row] / asked[row] < speed[found] / asked[found])
-    )
+  for (let row = 1; row < time.length; row++)
+    if (settled[row] === 1 && (found < 0 || speed[row] / asked[row] < speed[found] / asked[found]))
       found = row
-  }
   if (found < 0) return null
   const share = Math.max(0, speed[found] / asked[found])
   return {
@@ -139,6 +135,10 @@ function inPhase(
   return { charge, outlet }
 }
 
+/** How long spells last together, s. */
+const seconds = (found: readonly Spell[]): number =>
+  found.reduce((sum, { from, until }) => sum + until - from, 0)
+
 /** Works out the figures of a run. */
 export function judge(job: Job, trace: Trace): Figures {
   const { parts, duty } = job
@@ -150,11 +150,8 @@ export function judge(job: Job, trace: Trace): Figures {
   const final = (name: keyof typeof columns) => columns[name][last] ?? 0
 
   const hardest = hardestPhase(duty.phases)
-  const spells = openSpells(marks, duty.seconds)
-  const stopped =
-    ending.kind === 'finished'
-      ? spells
-      : [...spells.filter(([from]) => from < reached), [reached, duty.seconds] as const]
+  // What was not reached was not delivered either.
+  const stopped = [...openSpells(marks, reached), [reached, duty.seconds] as const]
   const got = (wanted: (phase: Phase, index: number) => boolean) => {
     const upTo = (t: number) => secondsOf(duty.phases, cycle, t, wanted)
     const asked = upTo(duty.seconds)
@@ -170,10 +167,7 @@ export function judge(job: Job, trace: Trace): Figures {
   const { windingC: winding, switchC } = peaks
   const classLimitC = CLASS_LIMIT_C[parts.winding.insulation]
   const passed = marks.find((mark) => mark.kind === 'class passed')
-  const limitSeconds = marks.reduce(
-    (sum, mark) => (mark.kind === 'limit reached' ? sum + mark.until - mark.t : sum),
-    0,
-  )
+  const limitSeconds = seconds(spells(time, (row) => atLimit(job, columns, row), 0))
 
   return {
     reached,
@@ -198,6 +192,7 @@ export function judge(job: Job, trace: Trace): Figures {
     workAmps: work.got > 0 ? spent.charge / work.got : 0,
     slowest: slowestOf(trace, ratio),
     limitSeconds,
+    limitedInCut: seconds(spells(time, (row) => atLimit(job, columns, row) && afterRamp(columns, row), 0)),
     stalled: marks.find((mark) => mark.kind === 'stalled')?.t ?? null,
     speedMissed: marks.some((mark) => mark.kind === 'speed not reached'),
     energy: {

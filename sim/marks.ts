@@ -30,8 +30,16 @@ export function spells(time: Float64Array, holds: (row: number) => boolean, leas
 
 /** A current within this share of the limit is at the limit. */
 const AT_LIMIT = 0.995
-/** A shortfall counts once it has lasted this long, s: a motor takes a moment after its ramp. */
-const LASTING = 1
+
+/** True where the current is at the controller's limit. */
+export const atLimit = (job: Job, columns: Columns, row: number): boolean =>
+  columns.current[row] >= AT_LIMIT * job.parts.controller.currentLimit
+
+/** A motor takes a moment after its ramp: until then no shortfall counts. s */
+const SETTLING = 1
+/** Shortest shortfall worth a mark, and shortest standstill worth the name. s */
+const SHORTFALL = 0.2
+const STANDSTILL = 1
 /** Slower than this share of what is asked is standing still. */
 const STALL = 0.02
 
@@ -39,22 +47,35 @@ const STALL = 0.02
 export const afterRamp = (columns: Columns, row: number): boolean =>
   row > 0 && columns.asked[row] > 0 && columns.asked[row] === columns.asked[row - 1]
 
+/** Rows at which the controller has held one asked speed for a moment: there a motor shows what it can. */
+export function settledRows(time: Float64Array, columns: Columns): Uint8Array {
+  const settled = new Uint8Array(time.length)
+  let since = 0
+  for (let row = 0; row < time.length; row++) {
+    if (!afterRamp(columns, row)) since = time[row]
+    else if (time[row] - since > SETTLING) settled[row] = 1
+  }
+  return settled
+}
+
 /** Adds what the columns show to the openings and reclosings, in order of time. */
 export function marksOf(job: Job, time: Float64Array, columns: Columns, switching: readonly Mark[]): Mark[] {
-  const { controller, winding, machine } = job.parts
-  const { asked, speed, current, windingC } = columns
-  const limit = controller.currentLimit * AT_LIMIT
+  const { winding, machine } = job.parts
+  const { asked, speed, windingC } = columns
   const limitC = CLASS_LIMIT_C[winding.insulation]
-  const short = (row: number, share: number) => afterRamp(columns, row) && speed[row] < share * asked[row]
+  const settled = settledRows(time, columns)
+  const short = (row: number, share: number) => settled[row] === 1 && speed[row] < share * asked[row]
 
-  const atLimit = spells(time, (row) => current[row] >= limit, 0).filter((spell) => spell.until > spell.from)
-  const slow = spells(time, (row) => short(row, 1 - machine.acceptedSag), LASTING)
-  const still = spells(time, (row) => short(row, STALL), LASTING)
+  const limited = spells(time, (row) => atLimit(job, columns, row), 0).filter(
+    (spell) => spell.until > spell.from,
+  )
+  const slow = spells(time, (row) => short(row, 1 - machine.acceptedSag), SHORTFALL)
+  const still = spells(time, (row) => short(row, STALL), STANDSTILL)
   const passed = windingC.findIndex((value) => value > limitC)
 
   const found: Mark[] = [
     ...switching,
-    ...atLimit.map(({ from, until }): Mark => ({ kind: 'limit reached', t: from, until })),
+    ...limited.map(({ from, until }): Mark => ({ kind: 'limit reached', t: from, until })),
     ...slow.map(({ from, until, first, last }): Mark => {
       let lowest = first
       for (let row = first; row <= last; row++) if (speed[row] < speed[lowest]) lowest = row

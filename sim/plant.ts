@@ -2,7 +2,7 @@
 import { type Belt, ratio } from './parts/belt.ts'
 import { type Controller, type Gains, gains, limitedRate, TRACKING, wish } from './parts/controller.ts'
 import { type Cutoff, senseRate } from './parts/cutoff.ts'
-import { type Air, airAt, type Heat } from './parts/heat.ts'
+import { type Air, airAt, fullFan, type Heat } from './parts/heat.ts'
 import { type Cut, cutTorque, idleTorque, type Machine } from './parts/machine.ts'
 import { friction, type Rotor } from './parts/rotor.ts'
 import { ceiling, formFactorSquared, type LumpyScale, type Supply, supplyAmps } from './parts/supply.ts'
@@ -30,6 +30,8 @@ export interface Plant extends Parts {
   readonly inertia: number
   readonly inductance: number
   readonly gains: Gains
+  /** Scale of the shaft fan's airflow law. */
+  readonly fan: number
 }
 
 /** Works out what follows from the parts. */
@@ -42,6 +44,7 @@ export function assemble(parts: Parts): Plant {
     inertia,
     inductance: inductanceOf(parts.winding),
     gains: gains(parts.controller, parts.winding.resistance, parts.winding.constant, inertia),
+    fan: fullFan(parts.heat),
   }
 }
 
@@ -142,7 +145,7 @@ export function evaluate(
   const copper = lumpy * resistance * i * i
   const frictionHeat = lost * w
   const brushHeat = winding.brushDrop * Math.abs(i)
-  airAt(heat, w, air)
+  airAt(heat, plant.fan, w, air)
   const inward = heat.windingToFrame * (windingC - frameC)
   const windingToAir = air.windingToAir * (windingC - heat.air)
   const frameToAir = air.frameToAir * (frameC - heat.air)

@@ -100,22 +100,26 @@ export interface Air {
   frameToAir: number
 }
 
-/** Airflow of a shaft fan as heat removal against full speed: |ω/ωref|^m, smooth through standstill. */
-const shaftFan = (heat: Heat, w: number): number =>
-  (w * w) / ((w * w + 1) ** (1 - heat.fanExponent / 2) * heat.fanSpeed ** heat.fanExponent)
+/** The shaft fan's airflow law at full speed, ωref^m: worked out once, since it divides at every moment. */
+export const fullFan = (heat: Heat): number => heat.fanSpeed ** heat.fanExponent
 
-/** Writes the conductances to the air at motor speed w (rad/s) into `air`. */
-export function airAt(heat: Heat, w: number, air: Air): void {
+/** Airflow of a shaft fan as heat removal against full speed: |ω/ωref|^m, smooth through standstill. */
+const shaftFan = (heat: Heat, full: number, w: number): number =>
+  (w * w) / ((w * w + 1) ** (1 - heat.fanExponent / 2) * full)
+
+/** Writes the conductances to the air at motor speed w (rad/s) into `air`; `full` is fullFan of the same heat. */
+export function airAt(heat: Heat, full: number, w: number, air: Air): void {
   const { cooling } = heat
   if (cooling === 'enclosed' || cooling === 'enclosed, outer fan') {
     air.windingToAir = 0
-    air.frameToAir = heat.frameToAir + (cooling === 'enclosed' ? 0 : heat.frameToFanAir * shaftFan(heat, w))
+    air.frameToAir =
+      heat.frameToAir + (cooling === 'enclosed' ? 0 : heat.frameToFanAir * shaftFan(heat, full, w))
     return
   }
   let flow: number
   if (cooling === 'blower') flow = heat.airflow ** heat.fanExponent
-  else if (cooling === 'none') flow = heat.stir === 0 ? 0 : heat.stir * shaftFan(heat, w)
-  else flow = shaftFan(heat, w)
+  else if (cooling === 'none') flow = heat.stir === 0 ? 0 : heat.stir * shaftFan(heat, full, w)
+  else flow = shaftFan(heat, full, w)
   air.windingToAir = heat.airPath * (heat.windingToAir + heat.windingToFanAir * flow)
   air.frameToAir = heat.frameToAir + heat.frameToFanAir * flow
 }

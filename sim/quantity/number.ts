@@ -13,13 +13,13 @@ const garbled: Read = { kind: 'garbled' }
  * 'two ways' for one comma before three digits, 'garbled' for digits that make no number, 'none' without digits.
  */
 export function readNumber(text: string): Read {
-  const mixed = /^(\d+)(?: ?- ?| )(\d+) ?\/ ?(\d+)(?![\d.,/])/.exec(text)
+  const mixed = /^(\d+)(?: ?- ?| )(\d+) ?\/ ?(\d+)/.exec(text)
   if (mixed) {
     const [, whole, top, bottom] = mixed.map(Number)
     if (top! >= bottom!) return garbled
     return { kind: 'number', value: whole! + top! / bottom!, rest: text.slice(mixed[0].length).trim() }
   }
-  const fraction = /^(\d+) ?\/ ?(\d+)(?![\d.,/])/.exec(text)
+  const fraction = /^(\d+) ?\/ ?(\d+)/.exec(text)
   if (fraction) {
     const bottom = Number(fraction[2])
     if (bottom === 0) return garbled
@@ -31,8 +31,7 @@ export function readNumber(text: string): Read {
   }
   // Blanks between groups of three, then the plain run of digits and separators.
   const run =
-    /^[1-9]\d{0,2}(?: \d{3})+(?:[.,]\d+)?(?!\d|[.,]\d)/.exec(text)?.[0] ??
-    /^[.,]?\d+(?:[.,]\d+)*\.?/.exec(text)?.[0]
+    /^[1-9]\d{0,2}(?: \d{3})+(?:[.,]\d+)?(?!\d)/.exec(text)?.[0] ?? /^[.,]?\d+(?:[.,]\d+)*/.exec(text)?.[0]
   if (run === undefined) return { kind: 'none' }
   if (/^[1-9]\d{0,2},\d{3}$/.test(run))
     return { kind: 'two ways', run, readings: [run.replace(',', ''), run.replace(',', '.')] }
@@ -47,7 +46,7 @@ export function readNumber(text: string): Read {
 function withPoint(run: string): string | undefined {
   if (run.includes(' ')) return run.replaceAll(' ', '').replace(',', '.')
   if (/^\d*[.,]?\d*$/.test(run)) return run.replace(',', '.')
-  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/.test(run)) return run.replaceAll(',', '')
+  if (/^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(run)) return run.replaceAll(',', '')
   if (/^[1-9]\d{0,2}(?:\.\d{3})+(?:,\d+)?$/.test(run)) return run.replaceAll('.', '').replace(',', '.')
   return undefined
 }

@@ -94,7 +94,7 @@ function whenHot(job: Job, figures: Figures, units: Units): Answer | null {
 function whenStalled(job: Job, figures: Figures, units: Units): Answer | null {
   if (figures.stalled === null) return null
   const at =
-    figures.limitSeconds > 0
+    figures.limitedInCut > 0
       ? `held at the current limit of ${told(job.parts.controller.currentLimit, 'current', units)}`
       : 'short of torque'
   return {

@@ -39,7 +39,33 @@ export function markWords(mark: Mark, job: Job, units: Units): string {
   }
 }
 
-/** Every mark and how the run ended, in order of time. */
+/** Marks that come by the hundred are told once: the first time, the worst of them, and how many. */
+function gathered(
+  marks: readonly Mark[],
+): readonly { readonly mark: Mark; readonly t: number; readonly times: number }[] {
+  const lines = new Map<string, { mark: Mark; t: number; times: number }>()
+  for (const mark of marks) {
+    const single = mark.kind === 'opens' || mark.kind === 'recloses' || mark.kind === 'class passed'
+    const key = single ? `${mark.kind} ${mark.t}` : mark.kind
+    const before = lines.get(key)
+    lines.set(
+      key,
+      before
+        ? { mark: worse(before.mark, mark), t: before.t, times: before.times + 1 }
+        : { mark, t: mark.t, times: 1 },
+    )
+  }
+  return [...lines.values()]
+}
+
+function worse(a: Mark, b: Mark): Mark {
+  if (a.kind === 'speed not reached' && b.kind === 'speed not reached')
+    return b.lowest / b.asked < a.lowest / a.asked ? b : a
+  if ('until' in a && 'until' in b) return b.until - b.t > a.until - a.t ? b : a
+  return a
+}
+
+/** What happened and how the run ended, in order of time. */
 export const eventLines = (
   job: Job,
   marks: readonly Mark[],
@@ -47,6 +73,9 @@ export const eventLines = (
   reached: number,
   units: Units,
 ): readonly EventLine[] => [
-  ...marks.map((mark) => ({ time: clockTime(mark.t), words: markWords(mark, job, units) })),
+  ...gathered(marks).map(({ mark, t, times }) => ({
+    time: clockTime(t),
+    words: markWords(mark, job, units) + (times > 1 ? `; ${times} times from here on, this the worst` : ''),
+  })),
   { time: clockTime(reached), words: endingWords[ending.kind] },
 ]

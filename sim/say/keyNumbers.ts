@@ -103,7 +103,7 @@ export function keyNumbers(job: Job, figures: Figures, units: Units): readonly K
       `Current during ${name}`,
       show(workAmps, 'current', units),
       `peaks at ${told(peakAmps.value, 'current', units)}; ${plate}`,
-      figures.limitSeconds > 0,
+      figures.limitedInCut >= 1,
     ),
   ]
 }
@@ -117,7 +117,7 @@ export interface Limit {
 
 /** What limits the job and what does not. */
 export function limitsOf(job: Job, figures: Figures, units: Units): readonly Limit[] {
-  const { firstOpening, classPassed, ending, stalled, speedMissed, limitSeconds, outletAmps } = figures
+  const { firstOpening, classPassed, ending, stalled, speedMissed, limitedInCut, outletAmps } = figures
   const { supply, controller } = job.parts
   const hot = firstOpening !== null || classPassed !== null || ending.kind === 'destroyed'
   const drawn = outletAmps > supply.breaker
@@ -139,10 +139,10 @@ export function limitsOf(job: Job, figures: Figures, units: Units): readonly Lim
     },
     {
       name: 'current',
-      limits: limitSeconds > 0,
+      limits: limitedInCut >= 1,
       why:
-        limitSeconds > 0
-          ? `${duration(limitSeconds)} at the limit of ${told(controller.currentLimit, 'current', units)}`
+        limitedInCut >= 1
+          ? `${duration(limitedInCut)} at the limit of ${told(controller.currentLimit, 'current', units)}`
           : 'under the controller’s limit',
     },
     {

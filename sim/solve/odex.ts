@@ -3,11 +3,14 @@ import { type Dense, Solver } from './odexLibrary.js'
 import type { Limits, Stepper } from './stepper.ts'
 import { type Failure, mostSteps, noEffort, smallestStep, type System, type Tolerance } from './system.ts'
 
-/** Calls of `rates` after which a single step is given up: the package can loop for ever. */
-const mostCalls = 50_000
+/** Calls of `rates` allowed for each step of the limit: the package can loop for ever within one. */
+const callsAStep = 200
 
 /** The span of one solve in units of the asked step: room for the package to say how far it would go next. */
 const room = 8
+
+/** From exact rest the package first creeps, far below the smallest step worth trying otherwise. */
+const creep = 1e-4
 
 /** Thrown through the package to stop it: by itself it stops only after an accepted step. */
 const stop = new Error('the extrapolation was stopped')
@@ -33,7 +36,6 @@ export function extrapolation(system: System, tolerance: Tolerance, limits: Limi
   let length = 0 // of the accepted step, in units; 0 until there is one
   let next = 0 // what the package would take after it, in units
   let ending: Failure | null = null
-  let calls = 0
   let dense: Dense = () => Number.NaN
 
   const solver = new Solver(n)
@@ -53,9 +55,9 @@ export function extrapolation(system: System, tolerance: Tolerance, limits: Limi
       next = 2 * (x - length)
       leave(null)
     }
-    if (calls++ > mostCalls) leave('too many steps')
-    // From exact rest the package itself starts with steps far below the smallest worth trying.
-    if (x > 0 && x * unit < 1e-4 * smallestStep(t)) leave('step too small')
+    if (effort.rates >= most * callsAStep) leave('too many steps')
+    // Its substeps are up to 34 times shorter than its steps.
+    if (x > 0 && x * unit < (creep / 100) * smallestStep(t)) leave('step too small')
     state.set(yx)
     system.rates(t + unit * x, state, out)
     effort.rates++
@@ -78,7 +80,6 @@ export function extrapolation(system: System, tolerance: Tolerance, limits: Limi
   /** One accepted step of at most `unit`; null if there was one. */
   function attempt(): Failure | null {
     length = 0
-    calls = 0
     ending = 'too many steps'
     try {
       solver.solve(rates, 0, Array.from(y), room, accepted)
@@ -99,16 +100,16 @@ export function extrapolation(system: System, tolerance: Tolerance, limits: Limi
     if (!(rest > 0)) throw new RangeError(`a step from ${t} cannot end at ${tEnd}`)
     if (effort.steps >= most) return 'too many steps'
     let h = wanted
-    for (;;) {
+    let why: Failure | null = 'step too small'
+    while (why && (h >= creep * smallestStep(t) || h >= rest)) {
+      // Land on tEnd without leaving a sliver for the step after.
       unit = rest <= 1.01 * h ? rest : rest < 2 * h ? rest / 2 : h
-      const why = attempt()
-      if (!why && length === 1) break
-      effort.rejected++
-      if (!why) break
-      if (why !== 'not finite') return why
-      h = unit / 6
-      if (h < smallestStep(t)) return why
+      why = attempt()
+      if (why || length < 1) effort.rejected++
+      if (why && why !== 'not finite') return why
+      if (why) h = unit / 6
     }
+    if (why) return why
     effort.steps++
     // A step cut short to land on tEnd says nothing against the size that was wanted.
     wanted = length === 1 && unit < h ? Math.max(h, next * unit) : next * unit

@@ -34,7 +34,9 @@ export function rosenbrock(system: System, tolerance: Tolerance, limits: Limits 
     if (effort.steps >= most) return 'too many steps'
     linearize(t, y, Math.min(wanted, rest))
     let h = wanted
-    for (let tries = 1; ; tries++) {
+    let finite = true
+    // A rest below the smallest step is taken whole.
+    for (let tries = 1; h >= smallestStep(t) || h >= rest; tries++) {
       // Land on tEnd without leaving a sliver for the step after.
       const size = rest <= 1.01 * h ? rest : rest < 2 * h ? rest / 2 : h
       const err = attempt(size) ? norm() : Infinity
@@ -46,9 +48,10 @@ export function rosenbrock(system: System, tolerance: Tolerance, limits: Limits 
         return null
       }
       effort.rejected++
+      finite = err < Infinity
       h = size * clamp(safety * err ** -0.25)
-      if (h < smallestStep(t)) return err < Infinity ? 'step too small' : 'not finite'
     }
+    return finite ? 'step too small' : 'not finite'
   }
 
   function accept(size: number, tNew: number, err: number): void {

@@ -41,7 +41,7 @@ describe('exact values, worked out on paper from foot 0.3048 m, pound 0.45359237
 
   it('small decimal units lose no digit: 9 mm is 0.009 m, 47 µF is 0.000047 F', () => {
     expect(fromUnit(9, 'mm')).toBe(0.009)
-    expect(fromUnit(1.1, 'mH')).toBe(0.0011)
+    expect(fromUnit(1.3, 'mH')).toBe(0.0013)
     expect(fromUnit(47, 'µF')).toBe(0.000047)
     expect(fromUnit(30, '%')).toBe(0.3)
   })

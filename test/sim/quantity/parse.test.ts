@@ -65,6 +65,7 @@ describe('numbers', () => {
     expect(read('¾hp', 'power')).toEqual([fromUnit(0.75, 'hp'), 'hp'])
     expect(read('3/4 HP', 'power')).toEqual([fromUnit(0.75, 'hp'), 'hp'])
     expect(read('4 000 rpm', 'angular speed')).toEqual([fromUnit(4000, 'rpm'), 'rpm'])
+    expect(read('1/2. hp.', 'power')).toEqual([fromUnit(0.5, 'hp'), 'hp'])
     expect(read('5e3V', 'voltage')).toEqual([5000, 'V'])
     expect(read('  12\tV \n', 'voltage')).toEqual([12, 'V'])
   })

@@ -22,6 +22,7 @@ describe('one comma before three digits', () => {
     expect(refused('1,250', 'length', 'mm').offers).toEqual(['1250 mm', '1.250 mm'])
     expect(refused('-1,250 mm', 'length', 'in').offers).toEqual(['-1250 mm', '-1.250 mm'])
     expect(refused('1,250', 'number').offers).toEqual(['1250', '1.250'])
+    expect(refused('1,250.', 'number').offers).toEqual(['1250.', '1.250.'])
   })
 
   it('no offer is made that would not be read', () => {
@@ -182,7 +183,8 @@ describe('no number, or one that makes no sense', () => {
     },
   )
 
-  it('says so of a range', () => {
+  it('says so of a range, and of groups that are not of three', () => {
+    expect(refused('1 2341/min', 'angular speed').wrong).toBe('"1 2341/min" holds more than one number.')
     expect(refused('5-10 A', 'current').wrong).toBe('"5-10 A" holds more than one number.')
   })
 
@@ -234,6 +236,7 @@ describe('clock form', () => {
     expect(refused('1:02:03', 'time').offers).toEqual(['1 h 02 min 03 s'])
     expect(refused('1:30 h', 'time').wrong).toBe('"1:30 h" cannot be read.')
     expect(refused('4:1', 'torque').wrong).toBe('"4:1" cannot be read.')
+    expect(refused('4 V:1', 'number').wrong).toBe('"4 V:1" cannot be read.')
     expect(refused('1:2:3', 'number').wrong).toBe('"1:2:3" cannot be read.')
   })
 })

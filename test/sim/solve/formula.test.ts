@@ -17,7 +17,13 @@ function fixedSteps(problem: System, exact: (t: number) => Float64Array, n: numb
     linearize(k * h, y, h)
     attempt(h)
     for (const s of [0.25, 0.5, 0.75]) {
-      within = Math.max(within, distance(y1.map((_, i) => value(i, s)), exact((k + s) * h)))
+      within = Math.max(
+        within,
+        distance(
+          y1.map((_, i) => value(i, s)),
+          exact((k + s) * h),
+        ),
+      )
     }
     estimate = Math.max(estimate, ...error.map(Math.abs))
     y = y1.slice()
@@ -53,9 +59,13 @@ describe('one step of Rodas4', () => {
 
   it('is exact on cubics of time, inside the step too', () => {
     const cubic = (t: number) => 5 - 4 * t + 3 * t ** 2 - 2 * t ** 3
-    const problem = system(1, (t, _, out) => {
-      out[0] = -4 + 6 * t - 6 * t ** 2
-    }, { autonomous: false })
+    const problem = system(
+      1,
+      (t, _, out) => {
+        out[0] = -4 + 6 * t - 6 * t ** 2
+      },
+      { autonomous: false },
+    )
     const { linearize, attempt, value, slope } = formula(problem, noEffort())
     linearize(1, Float64Array.of(cubic(1)), 2)
     attempt(2)
@@ -75,7 +85,10 @@ describe('derivatives by differences', () => {
     },
   }
   const stepOf = (problem: System, y: Float64Array, typical = 1) => {
-    const { linearize, attempt, y1 } = formula({ ...problem, typical: new Float64Array(2).fill(typical) }, noEffort())
+    const { linearize, attempt, y1 } = formula(
+      { ...problem, typical: new Float64Array(2).fill(typical) },
+      noEffort(),
+    )
     linearize(3, y, 0.1)
     attempt(0.1)
     return y1

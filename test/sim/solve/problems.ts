@@ -42,15 +42,23 @@ export const pendulum = system(
 export const pendulumAt = (t: number) => Float64Array.of(2 * Math.sin(t), 2 * Math.cos(t))
 
 /** y' = cos(t) y²: 1/y + sin t is constant on every solution, so each step has its own exact end. */
-export const hyperbola = system(1, (t, y, out) => {
-  out[0] = Math.cos(t) * y[0] * y[0]
-}, { autonomous: false })
+export const hyperbola = system(
+  1,
+  (t, y, out) => {
+    out[0] = Math.cos(t) * y[0] * y[0]
+  },
+  { autonomous: false },
+)
 
 /** y' = λ (y − cos t) − sin t, which has y = cos t (Prothero & Robinson's problem). */
 export const follower = (lambda: number) =>
-  system(1, (t, y, out) => {
-    out[0] = lambda * (y[0] - Math.cos(t)) - Math.sin(t)
-  }, { autonomous: false })
+  system(
+    1,
+    (t, y, out) => {
+      out[0] = lambda * (y[0] - Math.cos(t)) - Math.sin(t)
+    },
+    { autonomous: false },
+  )
 
 /** A ball in free fall g: height and speed. */
 export const ball = (g: number) =>

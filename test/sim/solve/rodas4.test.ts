@@ -40,7 +40,18 @@ function residues(weights: number[], order: number, s = 1): number[] {
     [3, dot(weights, (i) => through(beta, B)[i]), s ** 3 / 6],
     [4, dot(weights, (i) => A[i] ** 3), s ** 4 / 4],
     [4, dot(weights, (i) => A[i] * through(alpha, B)[i]), s ** 4 / 8],
-    [4, dot(weights, (i) => through(beta, A.map((x) => x ** 2))[i]), s ** 4 / 12],
+    [
+      4,
+      dot(
+        weights,
+        (i) =>
+          through(
+            beta,
+            A.map((x) => x ** 2),
+          )[i],
+      ),
+      s ** 4 / 12,
+    ],
     [4, dot(weights, (i) => through(beta, through(beta, B))[i]), s ** 4 / 24],
   ]
   return conditions.filter(([o]) => o <= order).map(([, left, right]) => left - right)

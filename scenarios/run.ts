@@ -1,0 +1,228 @@
+// The command line: job files in, answers out. `npm run job -- FILE…`
+import { createWriteStream, readFileSync, statSync } from 'node:fs'
+import { fileURLToPath } from 'node:url'
+import { parseArgs } from 'node:util'
+import { type CrossCheck, crossCheck } from '../sim/crossCheck.ts'
+import { type Figures, judge } from '../sim/judge.ts'
+import type { Job } from '../sim/job.ts'
+import { nearest } from '../sim/nearest.ts'
+import type { Problem } from '../sim/problem.ts'
+import { parseQuantity } from '../sim/quantity.ts'
+import { LARGEST_FILE, read, readFile } from '../sim/read.ts'
+import { type Progress, run } from '../sim/run.ts'
+import { answerOf, inShort } from '../sim/say/answer.ts'
+import { csvLines } from '../sim/say/csv.ts'
+import { jobReport } from '../sim/say/report.ts'
+import type { Units } from '../sim/say/units.ts'
+import type { Scenario, Variant } from '../sim/scenario.ts'
+import type { Trace } from '../sim/trace.ts'
+import { progressLine } from './progress.ts'
+
+const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill demo
+  --json            one line of JSON a file: figures, events, ending, effort (SI, °C); use npm run -s
+  --csv OUT         writes the trace as a table, units in the header
+  --variant NAME    the job with this variant's changes
+  --cross-check     runs the start with a second, unrelated method and prints the largest difference
+  --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
+  --units us|metric units of the answer (us)
+  --fahrenheit      temperatures in °F`
+
+const DEMO = fileURLToPath(new URL('./appleMill.json', import.meta.url))
+
+interface Options {
+  readonly json: boolean
+  readonly csv: string | undefined
+  readonly variant: string | undefined
+  readonly crossCheck: boolean
+  readonly until: number | undefined
+  readonly units: Units
+}
+
+/** A job file, done: everything the output is made from. */
+interface Done {
+  readonly file: string
+  readonly scenario: Scenario
+  readonly variant: Variant | undefined
+  readonly job: Job
+  readonly notes: readonly Problem[]
+  readonly trace: Trace
+  readonly figures: Figures
+  readonly check: CrossCheck | null
+}
+
+const tell = (text: string): void => void process.stderr.write(`${text}\n`)
+
+function options(): { files: string[]; options: Options } | string {
+  let parsed: ReturnType<typeof parse>
+  try {
+    parsed = parse()
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error)
+  }
+  const { values, positionals } = parsed
+  if (values.help) return ''
+  if (values.units !== 'us' && values.units !== 'metric')
+    return `--units cannot be "${values.units}": us or metric.`
+  const until = values.until === undefined ? undefined : parseQuantity(values.until, 'time')
+  if (until && !until.ok) return `--until: ${until.wrong} ${until.wouldDo}`
+  if (until && !values['cross-check']) return '--until goes with --cross-check.'
+  if (values.csv !== undefined && positionals.length > 1) return '--csv writes one table: give one file.'
+  return {
+    files: positionals.length > 0 ? positionals : [DEMO],
+    options: {
+      json: values.json,
+      csv: values.csv,
+      variant: values.variant,
+      crossCheck: values['cross-check'],
+      until: until?.value,
+      units: { system: values.units, temperature: values.fahrenheit ? '°F' : '°C' },
+    },
+  }
+}
+
+const parse = () =>
+  parseArgs({
+    allowPositionals: true,
+    options: {
+      json: { type: 'boolean', default: false },
+      csv: { type: 'string' },
+      variant: { type: 'string' },
+      'cross-check': { type: 'boolean', default: false },
+      until: { type: 'string' },
+      units: { type: 'string', default: 'us' },
+      fahrenheit: { type: 'boolean', default: false },
+      help: { type: 'boolean', default: false },
+    },
+  })
+
+const fault = (wrong: string, wouldDo: string): readonly Problem[] => [{ path: '', wrong, wouldDo }]
+
+/** The text of a file, or why not. */
+function textOf(file: string): string | readonly Problem[] {
+  try {
+    const { size } = statSync(file)
+    if (size > 4 * LARGEST_FILE)
+      return fault(`The file is ${Math.round(size / 1e6)} MB.`, 'A job file is a few kilobytes.')
+    return readFileSync(file, 'utf8')
+  } catch (error) {
+    const code = error instanceof Error && 'code' in error ? String(error.code) : 'unreadable'
+    const why =
+      code === 'ENOENT'
+        ? 'There is no such file.'
+        : code === 'EISDIR'
+          ? 'This is a folder.'
+          : `It cannot be read (${code}).`
+    return fault(why, 'Give the path of a job file, for example scenarios/appleMill.json.')
+  }
+}
+
+function drive<T>(work: Generator<Progress, T>, label: string): T {
+  const line = progressLine(label)
+  for (;;) {
+    const next = work.next()
+    if (next.done) {
+      line.clear()
+      return next.value
+    }
+    line.show(next.value)
+  }
+}
+
+function perform(file: string, options: Options): Done | readonly Problem[] {
+  const text = textOf(file)
+  if (typeof text !== 'string') return text
+  const opened = readFile(text)
+  if (!opened.ok) return opened.problems
+  const { scenario } = opened
+  const variants = Array.isArray(scenario.variants) ? scenario.variants : []
+  const variant =
+    options.variant === undefined ? undefined : variants.find(({ name }) => name === options.variant)
+  if (options.variant !== undefined && !variant) {
+    const names = variants.map(({ name }) => name)
+    const guess = nearest(options.variant, names)
+    const known =
+      names.length > 0 ? `Known: ${names.map((name) => `"${name}"`).join(', ')}.` : 'This job has none.'
+    return fault(`No variant is called "${options.variant}".`, guess ? `Did you mean "${guess}"?` : known)
+  }
+  const reading = read(scenario, variant)
+  if (!reading.ok) return reading.problems
+  const { job, notes } = reading
+  const { trace } = drive(run(job), 'Working it out')
+  const check = options.crossCheck
+    ? drive(
+        crossCheck(job, options.until === undefined ? {} : { until: options.until }),
+        'Checking with a second method',
+      )
+    : null
+  return { file, scenario, variant, job, notes, trace, figures: judge(job, trace), check }
+}
+
+const jsonLine = (
+  { file, scenario, variant, job, notes, trace, figures, check }: Done,
+  units: Units,
+): string =>
+  JSON.stringify({
+    file,
+    ok: true,
+    name: scenario.name,
+    variant: variant?.name ?? null,
+    answer: answerOf(job, figures, units),
+    figures,
+    events: trace.marks,
+    ending: trace.ending,
+    effort: trace.effort,
+    notes,
+    ...(check ? { crossCheck: check } : {}),
+  })
+
+async function writeCsv(path: string, job: Job, trace: Trace): Promise<void> {
+  const out = createWriteStream(path)
+  const failed = new Promise<never>((_, reject) => out.on('error', reject))
+  for (const line of csvLines(job, trace))
+    if (!out.write(line)) await Promise.race([new Promise<void>((on) => out.once('drain', on)), failed])
+  await Promise.race([new Promise<void>((on) => out.end(on)), failed])
+}
+
+/** Every problem, with where it is. */
+const problemLines = (file: string, problems: readonly Problem[]): string =>
+  problems
+    .map(({ path, wrong, wouldDo }) => `${file}${path === '' ? '' : `: ${path}`}: ${wrong} ${wouldDo}`)
+    .join('\n')
+
+async function main(): Promise<number> {
+  const asked = options()
+  if (typeof asked === 'string') {
+    tell(asked === '' ? USAGE : `${asked}\n\n${USAGE}`)
+    return asked === '' ? 0 : 2
+  }
+  let status = 0
+  for (const file of asked.files) {
+    const outcome = perform(file, asked.options)
+    if (!('job' in outcome)) {
+      status = 2
+      tell(problemLines(file, outcome))
+      if (asked.options.json)
+        process.stdout.write(`${JSON.stringify({ file, ok: false, problems: outcome })}\n`)
+      continue
+    }
+    const { units, json, csv } = asked.options
+    if (json) process.stdout.write(`${jsonLine(outcome, units)}\n`)
+    else {
+      const title = `${outcome.scenario.name}${outcome.variant ? `, ${outcome.variant.name}` : ''} (${inShort(outcome.job)})`
+      process.stdout.write(`${jobReport(title, outcome, units)}\n`)
+    }
+    if (csv === undefined) continue
+    try {
+      await writeCsv(csv, outcome.job, outcome.trace)
+      tell(`${outcome.trace.time.length} rows written to ${csv}.`)
+    } catch (error) {
+      status = 2
+      tell(
+        `${csv}: The table could not be written (${error instanceof Error ? error.message : 'unknown'}). Give a path in a folder that exists.`,
+      )
+    }
+  }
+  return status
+}
+
+process.exitCode = await main()

@@ -1,0 +1,101 @@
+// The whole answer as plain text: sentence, figures with units, what limits, events, notes.
+import type { CrossCheck } from '../crossCheck.ts'
+import type { Job } from '../job.ts'
+import type { Figures } from '../judge.ts'
+import type { Problem } from '../problem.ts'
+import type { Trace } from '../trace.ts'
+import { answerOf } from './answer.ts'
+import { checkWords } from './check.ts'
+import { eventLines } from './events.ts'
+import { keyNumbers, limitsOf } from './keyNumbers.ts'
+import { brief, grouped, percent, told } from './number.ts'
+import type { Units } from './units.ts'
+
+export interface Reported {
+  readonly job: Job
+  readonly trace: Trace
+  readonly figures: Figures
+  readonly notes: readonly Problem[]
+  readonly check: CrossCheck | null
+}
+
+/** Said under every answer. */
+export const CAUTION =
+  'This is an estimate, not a rating. Mains-derived DC can kill: a licensed electrician and your local electrical code decide.'
+
+const LOSSES = [
+  ['work', 'the cut'],
+  ['idle', 'the machine’s own drag'],
+  ['belt', 'the belt'],
+  ['copper', 'heat in the copper'],
+  ['friction', 'the motor’s friction'],
+  ['brushes', 'the brushes'],
+] as const
+
+/** Most event lines in a report; the rest is counted. */
+const MOST_EVENTS = 24
+
+function figureLines(job: Job, figures: Figures, units: Units): string[] {
+  const rows: (readonly [string, string])[] = keyNumbers(job, figures, units).map(
+    ({ label, number, unit, note }) =>
+      [label, `${number}${unit === '' ? '' : ` ${unit}`}  (${note})`] as const,
+  )
+  const { energy } = figures
+  rows.push(
+    ['Hottest frame', told(figures.hottestFrameC.value, 'temperature', units)],
+    ['Hottest cutoff switch', told(figures.hottestSwitchC.value, 'temperature', units)],
+    [
+      'Insulation life',
+      `${brief(Number(Math.min(999, figures.life).toPrecision(2)))} times that at the class limit (rule of thumb: 10 K halve it)`,
+    ],
+    ['Heating current, whole job', told(figures.rmsAmps, 'current', units)],
+    [
+      'At the current limit',
+      `${grouped(figures.limitSeconds, 0)} s, of which ${grouped(figures.limitedInCut, 0)} s after start-up`,
+    ],
+    ['Energy taken', told(energy.taken, 'energy', units)],
+    ...LOSSES.map(
+      ([name, words]) =>
+        [`  of that, ${words}`, energy.taken > 0 ? percent(energy[name] / energy.taken) : '—'] as const,
+    ),
+    ['Running time delivered', percent(figures.delivered)],
+  )
+  const width = Math.max(...rows.map(([label]) => label.length))
+  return rows.map(([label, value]) => `  ${label.padEnd(width)}  ${value}`)
+}
+
+/** The report. */
+export function jobReport(
+  title: string,
+  { job, trace, figures, notes, check }: Reported,
+  units: Units,
+): string {
+  const answer = answerOf(job, figures, units)
+  const limits = limitsOf(job, figures, units)
+  const events = eventLines(job, trace.marks, trace.ending, figures.reached, units)
+  const shown =
+    events.length > MOST_EVENTS ? [...events.slice(0, MOST_EVENTS - 1), events[events.length - 1]] : events
+  const hidden = events.length - shown.length
+  return [
+    title,
+    '',
+    answer.sentence,
+    answer.support,
+    '',
+    ...figureLines(job, figures, units),
+    '',
+    'What limits',
+    ...limits.map(({ name, limits: bad, why }) => `  ${bad ? '✗' : '✓'} ${name.padEnd(8)} ${why}`),
+    '',
+    'What happens',
+    ...shown.map(({ time, words }) => `  ${time.padStart(8)}  ${words}`),
+    ...(hidden > 0 ? [`            and ${hidden} more; --json lists them all`] : []),
+    ...(notes.length > 0
+      ? ['', 'Worth a look', ...notes.map(({ path, wrong, wouldDo }) => `  ${path}: ${wrong} ${wouldDo}`)]
+      : []),
+    ...(check ? ['', 'Second method', `  ${checkWords(check, units)}`] : []),
+    '',
+    `${grouped(trace.effort.steps, 0)} steps, ${grouped(trace.effort.rates, 0)} evaluations.`,
+    CAUTION,
+  ].join('\n')
+}

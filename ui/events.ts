@@ -1,0 +1,49 @@
+// What the page can be asked for: one union, sent up from wherever a person clicks or types.
+import type { Scenario } from '../sim/scenario.ts'
+import type { Station } from '../sim/say/stations.ts'
+import type { Units } from '../sim/say/units.ts'
+import type { Size, Theme } from './settings.ts'
+
+/** Kinds of cut a step can have. */
+export type CutKind = 'none' | 'torque' | 'power' | 'fanTorque'
+
+/** Something a person asks of the page. Paths are those of the scenario; ids are those of the store's variants. */
+export type Wish =
+  | { readonly kind: 'edit'; readonly path: string; readonly text: string | null }
+  | { readonly kind: 'add step' }
+  | { readonly kind: 'remove step'; readonly index: number }
+  | { readonly kind: 'cut kind'; readonly index: number; readonly cut: CutKind }
+  | { readonly kind: 'surge'; readonly index: number; readonly on: boolean }
+  | { readonly kind: 'choose'; readonly id: string }
+  | { readonly kind: 'copy' }
+  | { readonly kind: 'remove'; readonly id: string }
+  | { readonly kind: 'rename'; readonly id: string; readonly name: string }
+  | { readonly kind: 'try'; readonly name: string; readonly changes: Readonly<Record<string, string>> }
+  | { readonly kind: 'undo' }
+  | { readonly kind: 'forget undo' }
+  | { readonly kind: 'open station'; readonly station: Station | null }
+  | { readonly kind: 'go to field'; readonly path: string }
+  | { readonly kind: 'units'; readonly units: Units }
+  | { readonly kind: 'theme'; readonly theme: Theme }
+  | { readonly kind: 'size'; readonly size: Size }
+  | { readonly kind: 'moment'; readonly t: number }
+  | { readonly kind: 'window'; readonly from: number; readonly to: number }
+  | { readonly kind: 'job'; readonly scenario: Scenario }
+  | { readonly kind: 'open file'; readonly file: File }
+  | { readonly kind: 'save' }
+  | { readonly kind: 'dismiss' }
+  | { readonly kind: 'cancel' }
+  | { readonly kind: 'again' }
+  | { readonly kind: 'check' }
+  | { readonly kind: 'cancel check' }
+
+declare global {
+  interface HTMLElementEventMap {
+    wish: CustomEvent<Wish>
+  }
+}
+
+/** Sends a wish up to the page, out of every shadow tree. */
+export function wish(from: EventTarget, detail: Wish): void {
+  from.dispatchEvent(new CustomEvent('wish', { detail, bubbles: true, composed: true }))
+}

@@ -1,0 +1,178 @@
+// A trace cut to what a screen can show: pieces between edges, means with least and most, and outlines by the pixel.
+import { type Duty, phaseSeconds } from '../../sim/duty.ts'
+import { rowAt } from '../../sim/trace.ts'
+
+/** Points of a line: times in s and values in the column's unit. */
+export interface Points {
+  readonly t: readonly number[]
+  readonly value: readonly number[]
+}
+
+/** Least and most over stretches of time. */
+export interface Spread {
+  readonly t: readonly number[]
+  readonly least: readonly number[]
+  readonly most: readonly number[]
+}
+
+/** Rows first to last (inclusive) throughout which the controller is off, ramping or steady. */
+export interface Piece {
+  readonly kind: 'off' | 'ramp' | 'steady'
+  readonly first: number
+  readonly last: number
+}
+
+/** First and last row needed to draw [from, to], s: one beyond on each side where there is one. */
+export function rowsFor(time: Float64Array, from: number, to: number): readonly [number, number] {
+  let first = rowAt(time, from)
+  // Rows at one and the same time belong together: the jump between them is drawn.
+  while (first > 0 && time[first - 1] === time[first]) first--
+  return [first, Math.min(time.length - 1, rowAt(time, to) + 1)]
+}
+
+/**
+ * Times (s, ascending) within [from, to] at which a phase begins or ends that lasts at least `least` s.
+ * Shorter phases are surges to the eye: they go into the band.
+ */
+export function phaseEdges(duty: Duty, from: number, to: number, least: number): number[] {
+  const lengths = duty.phases.map(phaseSeconds)
+  const cycle = lengths.reduce((sum, length) => sum + length, 0)
+  const edges: number[] = []
+  if (cycle < least) return edges
+  for (let start = Math.floor(from / cycle) * cycle; start < to; start += cycle) {
+    let t = start
+    for (const length of lengths) {
+      if (length >= least)
+        for (const edge of [t, t + length])
+          if (edge >= from && edge <= to && edge !== edges.at(-1)) edges.push(edge)
+      t += length
+    }
+  }
+  return edges
+}
+
+/** Two times this near are the same edge, s: the run adds up phases in another order than we do. */
+const SAME = 1e-6
+
+/**
+ * The window's rows in pieces, cut where the controller goes on or off, where a ramp ends and at the given edges
+ * (s, ascending; those before the window too). The first piece reaches back to its true beginning, so that buckets
+ * stand still while the window moves.
+ */
+export function pieces(
+  { time, columns: { asked } }: { time: Float64Array; columns: { asked: Float64Array } },
+  from: number,
+  to: number,
+  edges: readonly number[],
+): Piece[] {
+  if (time.length === 0) return []
+  const kind = (row: number): Piece['kind'] =>
+    asked[row] <= 0 ? 'off' : row > 0 && asked[row] !== asked[row - 1] ? 'ramp' : 'steady'
+  // The second of two rows at an edge opens the piece, or else the first row after it.
+  const opens = (row: number, edge: number) =>
+    time[row] > edge + SAME || (time[row] > edge - SAME && time[row - 1] > edge - SAME)
+  const [start, end] = rowsFor(time, from, to)
+  const floor = edges.findLast((edge) => edge <= from) ?? Number.NEGATIVE_INFINITY
+  let first = start
+  while (first > 0 && kind(first - 1) === kind(first) && time[first - 1] > floor - SAME && !opens(first, floor)) first--
+
+  const found: Piece[] = []
+  let now = kind(first)
+  let next = 0
+  const skip = (row: number) => {
+    while (next < edges.length && edges[next] <= time[row] + SAME) next++
+  }
+  skip(first)
+  for (let row = first + 1; row <= end; row++) {
+    const here = kind(row)
+    if (here === now && !(next < edges.length && opens(row, edges[next]))) continue
+    skip(row)
+    found.push({ kind: now, first, last: row - 1 })
+    first = row
+    now = here
+  }
+  found.push({ kind: now, first, last: end })
+  return found
+}
+
+/** Mean over time of rows first to last: from the running sum where there is one, else straight between rows. */
+function meanOf(time: Float64Array, column: Float64Array, sum: Float64Array | undefined, first: number, last: number): number {
+  const seconds = time[last] - time[first]
+  if (seconds <= 0) return column[last]
+  if (sum) return (sum[last] - sum[first]) / seconds
+  let area = 0
+  for (let row = first; row < last; row++) area += ((column[row] + column[row + 1]) / 2) * (time[row + 1] - time[row])
+  return area / seconds
+}
+
+/**
+ * Means over about `span` s within a piece, each at the middle of its stretch, with least and most; the ends of the
+ * piece carry the mean of the stretch beside them. A last stretch under half a span joins the one before.
+ */
+export function means(
+  time: Float64Array,
+  column: Float64Array,
+  piece: Piece,
+  span: number,
+  sum?: Float64Array,
+): { line: Points; band: Spread } {
+  const { first, last } = piece
+  const t: number[] = []
+  const value: number[] = []
+  const edges: number[] = []
+  const least: number[] = []
+  const most: number[] = []
+  const end = time[last]
+  for (let row = first; row < last || row === first; ) {
+    const stop = end - time[row] < 1.5 * span ? end : time[row] + span
+    const start = row
+    let low = column[row]
+    let high = column[row]
+    while (row < last && (time[row + 1] <= stop || row === start)) {
+      row++
+      if (column[row] < low) low = column[row]
+      if (column[row] > high) high = column[row]
+    }
+    const mean = meanOf(time, column, sum, start, row)
+    if (t.length === 0) {
+      t.push(time[first])
+      value.push(mean)
+    }
+    t.push((time[start] + time[row]) / 2)
+    value.push(mean)
+    edges.push(time[start], time[row])
+    least.push(low, low)
+    most.push(high, high)
+    if (row === last) {
+      t.push(end)
+      value.push(mean)
+      break
+    }
+  }
+  return { line: { t, value }, band: { t: edges, least, most } }
+}
+
+/** Rows first to last as a line: exact where they fit, else first, least, most and last of each `width` seconds. */
+export function outline(time: Float64Array, column: Float64Array, first: number, last: number, width: number): Points {
+  const t: number[] = []
+  const value: number[] = []
+  const add = (row: number) => {
+    t.push(time[row])
+    value.push(column[row])
+  }
+  for (let row = first; row <= last; row++) {
+    const start = row
+    let low = row
+    let high = row
+    while (row < last && time[row + 1] - time[start] <= width) {
+      row++
+      if (column[row] < column[low]) low = row
+      if (column[row] > column[high]) high = row
+    }
+    const kept = [start, Math.min(low, high), Math.max(low, high), row]
+    kept.forEach((candidate, index) => {
+      if (index === 0 || candidate !== kept[index - 1]) add(candidate)
+    })
+  }
+  return { t, value }
+}

@@ -1,0 +1,126 @@
+// The store: the one object on the page that changes. Its state is replaced whole, never written into.
+import type { Job } from '../sim/job.ts'
+import type { Figures } from '../sim/judge.ts'
+import type { Problem } from '../sim/problem.ts'
+import type { Read } from '../sim/read.ts'
+import type { Station } from '../sim/say/stations.ts'
+import type { Scenario, Variant } from '../sim/scenario.ts'
+import type { Trace } from '../sim/trace.ts'
+import type { Comparison } from './pool.ts'
+import type { Settings } from './settings.ts'
+
+/** A variant with an id that lasts as long as the page; AS_FOUND is the job itself, without changes. */
+export interface Entry extends Variant {
+  readonly id: string
+}
+
+export const AS_FOUND = 'as found'
+
+/** An answer that is there: the text it was worked out from, and what came out. */
+export interface Result {
+  readonly text: Scenario
+  readonly job: Job
+  /** Equal for equal jobs. */
+  readonly key: string
+  readonly notes: readonly Problem[]
+  readonly trace: Trace
+  readonly figures: Figures
+}
+
+/** An answer that is being worked out: how far it has got, and of how much (s of the job). */
+export interface Working {
+  readonly key: string
+  readonly t: number
+  readonly of: number
+  /** When it was asked for, ms of the page's clock. */
+  readonly since: number
+}
+
+/** Second opinion on one result. */
+export type Check =
+  | { readonly kind: 'working'; readonly key: string; readonly t: number; readonly of: number }
+  | { readonly kind: 'done'; readonly key: string; readonly comparison: Comparison }
+  | { readonly kind: 'stopped'; readonly key: string; readonly why: string }
+
+/** What undo goes back to. */
+export interface Undo {
+  readonly words: string
+  readonly variants: readonly Entry[]
+  readonly chosen: string
+}
+
+/** A message to the reader about the page as a whole. */
+export interface Notice {
+  readonly words: string
+  readonly problems: readonly Problem[]
+}
+
+export interface State {
+  /** The job as written, without its variants. */
+  readonly scenario: Scenario
+  readonly variants: readonly Entry[]
+  readonly chosen: string
+  /** By id: each variant as the reader took it. What is asked. */
+  readonly readings: ReadonlyMap<string, Read>
+  /** By id: the newest answer there is. What is shown. */
+  readonly results: ReadonlyMap<string, Result>
+  readonly working: ReadonlyMap<string, Working>
+  /** Working has gone on long enough to say so. */
+  readonly slow: boolean
+  /** Why the newest question has no answer, if it was given up. */
+  readonly stopped: string | null
+  readonly check: Check | null
+  readonly undo: Undo | null
+  readonly notice: Notice | null
+  readonly station: Station | null
+  /** The field to bring into view; the number makes a second wish for the same field a new one. */
+  readonly target: { readonly path: string; readonly n: number } | null
+  readonly settings: Settings
+  /** The moment looked at and the part of the job shown, s. */
+  readonly moment: number
+  readonly window: readonly [number, number]
+}
+
+export interface Store {
+  readonly state: State
+  /** Replaces the state by what `next` makes of it; tells everyone if it is another. */
+  change(next: (state: State) => State): void
+  /** Calls `told` after every change, until the returned function is called. */
+  subscribe(told: () => void): () => void
+}
+
+export function createStore(first: State): Store {
+  let state = first
+  const listeners = new Set<() => void>()
+  return {
+    get state() {
+      return state
+    },
+    change(next) {
+      const changed = next(state)
+      if (changed === state) return
+      state = changed
+      for (const told of [...listeners]) told()
+    },
+    subscribe(told) {
+      listeners.add(told)
+      return () => listeners.delete(told)
+    },
+  }
+}
+
+/** Every variant, the job as found first. */
+export const entriesOf = (state: Pick<State, 'variants'>): readonly Entry[] => [
+  { id: AS_FOUND, name: 'As found', changes: {} },
+  ...state.variants,
+]
+
+/** The chosen variant; the job as found where the choice is gone. */
+export const chosenOf = (state: Pick<State, 'variants' | 'chosen'>): Entry =>
+  entriesOf(state).find((entry) => entry.id === state.chosen) ?? entriesOf(state)[0]
+
+/** Whether the answer shown for a variant answers what is asked now. */
+export function isCurrent(state: State, id: string): boolean {
+  const reading = state.readings.get(id)
+  return reading?.ok === true && !state.working.has(id) && state.stopped === null
+}
