@@ -4,8 +4,23 @@ import { clock } from '../../../sim/clock.ts'
 import type { Phase } from '../../../sim/duty.ts'
 import type { Job } from '../../../sim/job.ts'
 import type { Cut } from '../../../sim/parts/machine.ts'
-import { assemble, evaluate, FLOW, FLOWS, type Parts, type Plant, readings, STATE, STATES } from '../../../sim/plant.ts'
+import {
+  ABSOLUTE,
+  assemble,
+  evaluate,
+  FLOW,
+  FLOWS,
+  type Mode,
+  type Parts,
+  type Plant,
+  readings,
+  STATE,
+  STATES,
+  TYPICAL,
+} from '../../../sim/plant.ts'
 import { finish, type Run, run } from '../../../sim/run.ts'
+import { advance, type Crossing } from '../../../sim/solve/advance.ts'
+import { rosenbrock } from '../../../sim/solve/rosenbrock.ts'
 
 /** Changes to a plant, part by part. */
 export type Changes = { readonly [K in keyof Parts]?: Partial<Parts[K]> }
@@ -70,7 +85,12 @@ export interface At {
   readonly cut?: Cut
 }
 
-/** What `evaluate` says of a state with the controller wishing for more volts than there are: rates and flows. */
+/** The controller wishing for more volts than there are. */
+const flatOutMode = (cut: Cut = { kind: 'torque', torque: 0 }): Mode => {
+  return { on: true, asked: ENDLESS, slope: 0, cut, surge: 0 }
+}
+
+/** What `evaluate` says of a state with the controller flat out: rates and flows. */
 export function look(plant: Plant, at: At) {
   const y = new Float64Array(STATES)
   y[STATE.current] = at.i ?? 0
@@ -79,8 +99,7 @@ export function look(plant: Plant, at: At) {
   y[STATE.frameC] = at.frameC ?? 20
   const rates = new Float64Array(STATES)
   const read = readings()
-  const cut = at.cut ?? { kind: 'torque', torque: 0 }
-  evaluate(plant, { on: true, asked: ENDLESS, slope: 0, cut, surge: 0 }, 0, y, rates, read)
+  evaluate(plant, flatOutMode(at.cut), 0, y, rates, read)
   const flow = (name: keyof typeof FLOW) => read.flows[FLOW[name]]
   return {
     currentRate: rates[STATE.current],
@@ -118,6 +137,29 @@ export function settled(plant: Plant, at: At = {}, fastest = 2000): { i: number;
   return { i: i(w), w }
 }
 
+/**
+ * The plant flat out from a state, through the product's rates, stepper and event location, at a tolerance of 1e-10:
+ * states at the asked times (s, ascending), and where `watch` is crossed (s; NaN if it is not before the last time).
+ */
+export function follow(plant: Plant, from: Float64Array, times: readonly number[], watch: readonly Crossing[] = []) {
+  const mode = flatOutMode()
+  const stepper = rosenbrock(
+    { size: STATES, typical: TYPICAL, autonomous: true, rates: (t, y, out) => evaluate(plant, mode, t, y, out) },
+    { relative: 1e-10, absolute: ABSOLUTE.map((size) => size * 1e-8) },
+  )
+  stepper.start(0, from, 1e-4)
+  const states: Float64Array[] = []
+  for (const time of times) {
+    while (stepper.t < time) {
+      const move = advance(stepper, time, watch)
+      if (move.kind === 'failed') throw new Error(move.why)
+      if (move.kind === 'crossing') return { states, crossed: move.t }
+    }
+    states.push(stepper.y.slice())
+  }
+  return { states, crossed: Number.NaN }
+}
+
 /** Phase that asks for more volts than there are. */
 export const flatOut = (seconds: number, cut: Cut = { kind: 'torque', torque: 0 }): Phase => ({
   name: '',
@@ -151,7 +193,7 @@ export function runTrial(trial: Trial): Run {
   const startC = trial.startC ?? 20
   const from = trial.flowing !== undefined && {
     t: 0,
-    states: Float64Array.of(trial.flowing, 0, 0, startC, startC, startC),
+    states: holding(trial.flowing, startC),
     sums: new Float64Array(FLOWS),
     clock: clock(),
     asked: ENDLESS,
@@ -169,3 +211,15 @@ export const timeOf = ({ trace }: Run, kind: 'opens' | 'recloses'): number =>
 export function near(value: number, wanted: number, relative: number): void {
   expect(Math.abs(value / wanted - 1), `${value} against ${wanted}`).toBeLessThanOrEqual(relative)
 }
+
+/** Expects states to lie within the "precise" tolerance of the wanted ones: 1e-5 relative and a tenth of ABSOLUTE. */
+export function precisely(states: Float64Array, wanted: Readonly<Partial<Record<keyof typeof STATE, number>>>): void {
+  for (const [name, value] of Object.entries(wanted)) {
+    const state = STATE[name as keyof typeof STATE]
+    const allowed = ABSOLUTE[state] / 10 + 1e-5 * Math.abs(value)
+    expect(Math.abs(states[state] - value), `${name} ${states[state]} against ${value}`).toBeLessThanOrEqual(allowed)
+  }
+}
+
+/** A motor held still at a current, all its states at one temperature: °C. */
+export const holding = (i: number, startC: number) => Float64Array.of(i, 0, 0, startC, startC, startC)
