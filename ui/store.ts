@@ -1,4 +1,5 @@
 // The store: the one object on the page that changes. Its state is replaced whole, never written into.
+import type { CrossCheck } from '../sim/crossCheck.ts'
 import type { Job } from '../sim/job.ts'
 import type { Figures } from '../sim/judge.ts'
 import type { Problem } from '../sim/problem.ts'
@@ -6,7 +7,6 @@ import type { Read } from '../sim/read.ts'
 import type { Station } from '../sim/say/stations.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
-import type { Comparison } from './pool.ts'
 import type { Settings } from './settings.ts'
 
 /** A variant with an id that lasts as long as the page; AS_FOUND is the job itself, without changes. */
@@ -27,24 +27,24 @@ export interface Result {
   readonly figures: Figures
 }
 
-/** An answer that is being worked out: how far it has got, and of how much (s of the job). */
+/** An answer that is being worked out: how far it has got, and of how much (s of the job); ms of the page's clock when asked. */
 export interface Working {
   readonly key: string
   readonly t: number
   readonly of: number
-  /** When it was asked for, ms of the page's clock. */
   readonly since: number
 }
 
 /** Second opinion on one result. */
 export type Check =
   | { readonly kind: 'working'; readonly key: string; readonly t: number; readonly of: number }
-  | { readonly kind: 'done'; readonly key: string; readonly comparison: Comparison }
+  | { readonly kind: 'done'; readonly key: string; readonly comparison: CrossCheck }
   | { readonly kind: 'stopped'; readonly key: string; readonly why: string }
 
 /** What undo goes back to. */
 export interface Undo {
   readonly words: string
+  readonly scenario: Scenario
   readonly variants: readonly Entry[]
   readonly chosen: string
 }
@@ -60,6 +60,8 @@ export interface State {
   readonly scenario: Scenario
   readonly variants: readonly Entry[]
   readonly chosen: string
+  /** Variants made so far: numbers their ids. */
+  readonly made: number
   /** By id: each variant as the reader took it. What is asked. */
   readonly readings: ReadonlyMap<string, Read>
   /** By id: the newest answer there is. What is shown. */

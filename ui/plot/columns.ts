@@ -176,3 +176,26 @@ export function outline(time: Float64Array, column: Float64Array, first: number,
   }
   return { t, value }
 }
+
+/**
+ * Greatest value of a column in each of `count` equal stretches of [from, to], s; shorter where the trace ends.
+ * A stretch without a row takes the value straight between its neighbours.
+ */
+export function columnMost(time: Float64Array, column: Float64Array, from: number, to: number, count: number): number[] {
+  const most: number[] = []
+  const width = (to - from) / count
+  const end = time[time.length - 1] ?? Number.NEGATIVE_INFINITY
+  let row = rowAt(time, from)
+  for (let n = 0; n < count && from + n * width < end; n++) {
+    const middle = Math.min(end, from + (n + 0.5) * width)
+    const stop = from + (n + 1) * width
+    const before = rowAt(time, middle)
+    const after = Math.min(before + 1, time.length - 1)
+    const share = time[after] > time[before] ? (middle - time[before]) / (time[after] - time[before]) : 0
+    let greatest = column[before] + share * (column[after] - column[before])
+    for (; row < time.length && time[row] < stop; row++)
+      if (time[row] >= stop - width && column[row] > greatest) greatest = column[row]
+    most.push(greatest)
+  }
+  return most
+}

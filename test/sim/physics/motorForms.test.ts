@@ -55,7 +55,7 @@ describe('O01: linear motor, voltage step from rest', () => {
   const times = [answers.t_i_peak_s, 0.05, answers.t63_s, 0.2]
 
   it('follows the curve to 1e-6 when stepped finely', () => {
-    const { states } = follow(plant, new Float64Array(6), times)
+    const { states } = follow(plant, holding(0, 20), times)
     const [peak, early, t63, late] = states
     near(peak[STATE.current], answers.i_peak_A, 1e-6)
     expect(Math.abs(look(plant, { i: peak[0], w: peak[1] }).currentRate) * inputs.L_H).toBeLessThan(1e-6 * inputs.V)

@@ -48,7 +48,7 @@ describe('exact values, worked out on paper from foot 0.3048 m, pound 0.45359237
 })
 
 describe('NIST SP 811 (2008), Appendix B.8', () => {
-  // Read in two public transcriptions of the table that agree; the printed page not seen. Seven figures as printed.
+  // Read in a public transcription of the table, the main factors in a second that agrees; the printed page not seen. Seven figures as printed.
   it.each([
     ['lbf·ft', 1.355818],
     ['lbf·in', 0.1129848],

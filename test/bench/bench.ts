@@ -1,0 +1,56 @@
+// Speed, as evaluations and as ratios measured in one run. `npm run bench`; milliseconds are this machine's.
+import { readFileSync } from 'node:fs'
+import { type ReferenceFile, referenceJob } from '../../scenarios/referenceRuns.ts'
+import type { Job } from '../../sim/job.ts'
+import { finish, type RunOptions, run } from '../../sim/run.ts'
+
+const HOUR = 3600
+const file = JSON.parse(
+  readFileSync(new URL('../checks/runs.json', import.meta.url), 'utf8'),
+) as ReferenceFile
+const cycle = file.runs.find(({ name }) => name === 'shaft-fan')
+if (!cycle) throw new Error('test/checks/runs.json has no run "shaft-fan".')
+/** Eight hours of a one-minute cycle: 480 cycles. */
+const job = referenceJob(file.base, { ...cycle, seconds: 8 * HOUR }, 'default')
+
+/** Best of a few runs, ms: the least disturbed one. */
+function best(times: number, job: Job, options: RunOptions) {
+  let ms = Infinity
+  let made = finish(run(job, options))
+  for (let n = 0; n < times; n++) {
+    const started = performance.now()
+    made = finish(run(job, options))
+    ms = Math.min(ms, performance.now() - started)
+  }
+  return { ms, ...made.trace.effort, windingC: made.trace.columns.windingC.at(-1) ?? Number.NaN }
+}
+
+const say = (text: string) => process.stdout.write(`${text}\n`)
+const thousands = (value: number) => `${Math.round(value / 1000)} k`
+
+const ours = best(7, job, {})
+const precise = best(2, { ...job, accuracy: 'precise' }, {})
+const started = performance.now()
+const whole = finish(run(job, { method: 'extrapolation' })).trace
+const libraryMs = performance.now() - started
+
+say('8 h of a one-minute cycle (480 cycles), the whole plant')
+say(
+  `  own method (Rodas4), default   ${thousands(ours.rates)} evaluations  ${ours.steps} steps  ${ours.ms.toFixed(0)} ms`,
+)
+say(
+  `  own method (Rodas4), precise   ${thousands(precise.rates)} evaluations  ${precise.steps} steps  ${precise.ms.toFixed(0)} ms`,
+)
+say(
+  `  library (odex), default        ${thousands(whole.effort.rates)} evaluations  ${libraryMs.toFixed(0)} ms`,
+)
+say(
+  `  library over own: ${(whole.effort.rates / ours.rates).toFixed(0)} times the evaluations, ${(libraryMs / ours.ms).toFixed(0)} times the time`,
+)
+say(
+  `  winding at the end: own ${ours.windingC.toFixed(4)} °C, precise ${precise.windingC.toFixed(4)} °C, library ${(whole.columns.windingC.at(-1) ?? Number.NaN).toFixed(4)} °C`,
+)
+say(`  readings for the figures       ${thousands(ours.readings)} evaluations more`)
+say(
+  `  goal: at most 600 k evaluations with differences (${ours.rates + ours.readings <= 600_000 ? 'met' : 'MISSED'}); at most 120 ms warm on two idle cores (${ours.ms <= 120 ? 'met' : 'missed here'})`,
+)

@@ -1,0 +1,300 @@
+// The pool over seats made of paper: who goes first, who is told what, and that every promise settles.
+import { afterEach, beforeEach, expect, it, vi } from 'vitest'
+import type { Reply, Task } from '../../workers/contract.ts'
+import { latest } from '../../workers/latest.ts'
+import { type Pool, pool, ROUND } from '../../workers/pool.ts'
+import type { SeatMaker, Watcher } from '../../workers/seats/seat.ts'
+import { reference, short } from './jobs.ts'
+
+interface Call {
+  seat: number
+  call: number
+  task: Task
+  answer(reply: Reply): void
+  reject(error: Error): void
+}
+
+/** Seats that note what they are given and answer when the test says so. */
+function paper() {
+  const calls: Call[] = []
+  const cancels: number[] = []
+  const closed: number[] = []
+  const watchers: Watcher[] = []
+  const make: SeatMaker = (watcher) => {
+    const seat = watchers.push(watcher) - 1
+    return {
+      work: (call, task) =>
+        new Promise((answer, reject) => {
+          calls.push({ seat, call, task, answer, reject })
+        }),
+      cancel: (call) => void cancels.push(call),
+      close: () => void closed.push(seat),
+    }
+  }
+  return { make, calls, cancels, closed, watchers }
+}
+
+const never = new AbortController().signal
+const done = { kind: 'done' } as Reply
+/** Tells tasks apart by the time their check may last. */
+const check = (until: number) => ({ kind: 'check', job: short, until }) as const
+const order = (calls: Call[]) => calls.map(({ task }) => (task.kind === 'check' ? task.until : task.kind))
+/** Lets all settled promises run on. */
+const turn = async () => {
+  for (let n = 0; n < 10; n++) await Promise.resolve()
+}
+
+/** What a promise came to, or 'pending'. */
+const now = async <T>(promise: Promise<T>) => {
+  let result: T | 'pending' = 'pending'
+  promise.then((value) => {
+    result = value
+  })
+  await turn()
+  return result
+}
+
+const open: Pool[] = []
+const opened = (make: SeatMaker, seats: number) => {
+  const made = pool(make, seats)
+  open.push(made)
+  return made
+}
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] })
+})
+afterEach(() => {
+  for (const made of open.splice(0)) made.close()
+  expect(vi.getTimerCount()).toBe(0)
+  vi.useRealTimers()
+})
+
+it('gives each worker one task at a time, urgent ones first, then the newest', async () => {
+  const { make, calls } = paper()
+  const { ask, run } = opened(make, 1)
+  ask(never, check(1))
+  ask(never, check(2))
+  run(never, short)
+  ask(never, check(3))
+  ask(never, check(4), { urgent: true })
+  expect(order(calls)).toEqual([1])
+  for (let n = 0; n < 4; n++) {
+    calls[n].answer(done)
+    await turn()
+  }
+  expect(order(calls)).toEqual([1, 4, 'run', 3, 2])
+})
+
+it('uses all its workers', async () => {
+  const { make, calls, watchers } = paper()
+  const { ask } = opened(make, 3)
+  expect(watchers).toHaveLength(3)
+  for (const n of [1, 2, 3, 4]) ask(never, check(n))
+  expect(calls.map(({ seat }) => seat)).toEqual([0, 1, 2])
+  calls[1].answer(done)
+  await turn()
+  expect(calls[3].seat).toBe(1)
+})
+
+it('hands over reply and progress, each to its own asker', async () => {
+  const { make, calls, watchers } = paper()
+  const { run, check } = opened(make, 2)
+  const told: unknown[] = []
+  const first = run(never, short, (progress) => told.push(['run', progress.t]))
+  const second = check(never, short, (progress) => told.push(['check', progress.t]), 5)
+  expect(calls[1].task).toEqual({ kind: 'check', job: short, until: 5 })
+  watchers[1].progress(calls[1].call, { t: 1, of: 5 })
+  watchers[0].progress(calls[0].call, { t: 2, of: 5 })
+  // That of an earlier call, still on its way.
+  watchers[0].progress(calls[0].call - 1, { t: 3, of: 5 })
+  expect(told).toEqual([
+    ['check', 1],
+    ['run', 2],
+  ])
+  calls[1].answer({ kind: 'failed', why: 'a bug' })
+  calls[0].answer(done)
+  expect(await first).toBe(done)
+  expect(await second).toEqual({ kind: 'failed', why: 'a bug' })
+})
+
+it('takes a waiting task out of the queue', async () => {
+  const { make, calls, cancels } = paper()
+  const { ask } = opened(make, 1)
+  const control = new AbortController()
+  ask(never, check(1))
+  const waiting = ask(control.signal, check(2))
+  ask(never, check(3))
+  control.abort()
+  expect(await waiting).toEqual({ kind: 'cancelled' })
+  calls[0].answer(done)
+  await turn()
+  expect(order(calls)).toEqual([1, 3])
+  expect(cancels).toEqual([])
+})
+
+it('takes a running task back at once, and the same worker goes on when it has stopped', async () => {
+  const { make, calls, cancels, closed, watchers } = paper()
+  const { ask } = opened(make, 1)
+  const control = new AbortController()
+  const told: number[] = []
+  const running = ask(control.signal, check(1), { onProgress: ({ t }) => told.push(t) })
+  const next = ask(never, check(2))
+  watchers[0].progress(calls[0].call, { t: 1, of: 9 })
+  control.abort()
+  expect(await now(running)).toEqual({ kind: 'cancelled' })
+  expect(cancels).toEqual([calls[0].call])
+  watchers[0].progress(calls[0].call, { t: 2, of: 9 })
+  expect(told).toEqual([1])
+  expect(calls).toHaveLength(1)
+  calls[0].answer({ kind: 'cancelled' })
+  await turn()
+  expect(order(calls)).toEqual([1, 2])
+  calls[1].answer(done)
+  expect(await next).toBe(done)
+  expect(closed).toEqual([])
+  expect(watchers).toHaveLength(1)
+})
+
+it('never starts what was taken back beforehand', async () => {
+  const { make, calls } = paper()
+  const { run } = opened(make, 1)
+  expect(await run(AbortSignal.abort(), short)).toEqual({ kind: 'cancelled' })
+  expect(calls).toEqual([])
+})
+
+it('lets the latest request of a channel win', async () => {
+  const { make, calls, cancels } = paper()
+  const { run, check } = opened(make, 1)
+  const answer = latest()
+  const other = latest()
+  const kept = check(other.next(), short)
+  const [a, b, c] = [1, 2, 3].map((startC) =>
+    run(answer.next(), { ...short, duty: { ...short.duty, startC } }),
+  )
+  expect([await now(a), await now(b), await now(c), await now(kept)]).toEqual([
+    { kind: 'cancelled' },
+    { kind: 'cancelled' },
+    'pending',
+    'pending',
+  ])
+  calls[0].answer(done)
+  await turn()
+  expect(calls.map(({ task }) => task.job.duty.startC)).toEqual([short.duty.startC, 3])
+  answer.cancel()
+  expect(await c).toEqual({ kind: 'cancelled' })
+  expect(await kept).toBe(done)
+  expect(cancels).toEqual([calls[1].call])
+  // A cancelled channel is not a dead one.
+  expect(answer.next().aborted).toBe(false)
+})
+
+it('says that a worker is lost, closes it, and gives the next task a new one', async () => {
+  const { make, calls, closed, watchers } = paper()
+  const { ask } = opened(make, 1)
+  const first = ask(never, check(1))
+  const second = ask(never, check(2))
+  watchers[0].lost('out of memory')
+  expect(await first).toEqual({ kind: 'lost', why: 'out of memory' })
+  expect(closed).toEqual([0])
+  expect(watchers).toHaveLength(2)
+  expect(calls[1]).toMatchObject({ seat: 1, task: check(2) })
+  // Last words of the first are not heard.
+  watchers[0].lost('again')
+  calls[0].answer(done)
+  expect(await now(second)).toBe('pending')
+  calls[1].answer(done)
+  expect(await second).toBe(done)
+})
+
+it('a worker lost at rest costs no task', async () => {
+  const { make, calls, watchers } = paper()
+  const { ask } = opened(make, 2)
+  watchers[0].lost('gone')
+  expect(watchers).toHaveLength(2)
+  ask(never, check(1))
+  expect(calls[0].seat).toBe(1) // the warm one
+  const second = ask(never, check(2))
+  expect(watchers).toHaveLength(3)
+  calls[1].answer(done)
+  expect(await second).toBe(done)
+})
+
+it('answers every task even if no worker can be had', async () => {
+  const { ask } = opened(() => {
+    throw new Error('no workers here')
+  }, 2)
+  const replies = await Promise.all(Array.from({ length: 50 }, (_, n) => ask(never, check(n))))
+  expect(new Set(replies.map((reply) => JSON.stringify(reply)))).toEqual(
+    new Set(['{"kind":"lost","why":"Error: no workers here"}']),
+  )
+})
+
+it('answers a task that cannot be sent, and goes on', async () => {
+  const { make, calls } = paper()
+  const { ask } = opened(make, 1)
+  const first = ask(never, check(1))
+  calls[0].reject(new Error('could not be cloned'))
+  expect(await first).toEqual({ kind: 'failed', why: 'could not be cloned' })
+  const second = ask(never, check(2))
+  calls[1].answer(done)
+  expect(await second).toBe(done)
+})
+
+it('gives up a worker that has fallen silent, but not one that speaks, rests or still loads', async () => {
+  const { make, calls, watchers } = paper()
+  const { ask } = opened(make, 3)
+  const stuck = ask(never, check(1))
+  const speaking = ask(never, check(2))
+  const loading = ask(never, check(3))
+  watchers[0].ready()
+  watchers[1].ready()
+  for (let round = 0; round < 3; round++) {
+    vi.advanceTimersByTime(ROUND)
+    watchers[1].progress(calls[1].call, { t: round, of: 9 })
+    expect(await now(stuck)).toBe('pending')
+  }
+  vi.advanceTimersByTime(ROUND)
+  expect(await stuck).toEqual({ kind: 'lost', why: 'the worker fell silent' })
+  vi.advanceTimersByTime(2 * ROUND)
+  expect([await now(speaking), await now(loading)]).toEqual(['pending', 'pending'])
+  calls[1].answer(done)
+  await speaking
+  vi.advanceTimersByTime(10 * ROUND)
+  const next = ask(never, check(4))
+  expect(calls[3].seat).toBe(1)
+  calls[3].answer(done)
+  expect(await next).toBe(done)
+})
+
+it('gives up a stuck worker whose task was taken back, so that the next task starts', async () => {
+  const { make, calls, watchers } = paper()
+  const { ask } = opened(make, 1)
+  const control = new AbortController()
+  const stuck = ask(control.signal, check(1))
+  watchers[0].ready()
+  control.abort()
+  expect(await stuck).toEqual({ kind: 'cancelled' })
+  const next = ask(never, check(2))
+  vi.advanceTimersByTime(4 * ROUND)
+  expect(calls[1]).toMatchObject({ seat: 1, task: check(2) })
+  calls[1].answer(done)
+  expect(await next).toBe(done)
+})
+
+it('closing answers all that is under way and all that comes after', async () => {
+  const { make, closed, calls } = paper()
+  const made = opened(make, 2)
+  const asked = [1, 2, 3, 4].map((n) => made.ask(never, check(n)))
+  made.close()
+  expect(closed).toEqual([0, 1])
+  asked.push(made.ask(never, check(5)))
+  expect(await Promise.all(asked)).toEqual(asked.map(() => ({ kind: 'cancelled' })))
+  expect(calls).toHaveLength(2)
+})
+
+it('sends the job itself', () => {
+  const { make, calls } = paper()
+  const { job } = reference('surges')
+  opened(make, 1).run(never, job)
+  expect(calls[0].task).toEqual({ kind: 'run', job })
+})

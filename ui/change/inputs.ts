@@ -1,0 +1,112 @@
+// Changes to inputs: to the job while it is shown as found, else to the chosen variant alone.
+import { parseQuantity, writeQuantity } from '../../sim/quantity.ts'
+import { inputAt, type Scenario, withChange, withVariant } from '../../sim/scenario.ts'
+import type { CutKind } from '../events.ts'
+import { AS_FOUND, chosenOf, type Entry, type State } from '../store.ts'
+
+/** The job with the chosen variant's changes in it: what the fields show. */
+export const asked = (state: Pick<State, 'scenario' | 'variants' | 'chosen'>): Scenario =>
+  withVariant(state.scenario, chosenOf(state))
+
+/** Text of an input that stands in the scenario; null where it is left out. */
+function given(scenario: Scenario, path: string): string | null {
+  const input = inputAt(scenario, path)
+  return input && !input.usual ? input.text : null
+}
+
+/** A variant's changes with one more, kept only where it differs from the job as found. */
+export function amended(
+  scenario: Scenario,
+  changes: Entry['changes'],
+  path: string,
+  text: string | null,
+): Entry['changes'] {
+  const { [path]: _, ...rest } = changes
+  return text === given(scenario, path) ? rest : { ...rest, [path]: text }
+}
+
+/** Changes inputs of what is chosen. Returns the same state where nothing differs. */
+export function edit(state: State, texts: Readonly<Record<string, string | null>>): State {
+  const now = asked(state)
+  const news = Object.entries(texts).filter(([path, text]) => given(now, path) !== text)
+  if (news.length === 0) return state
+  if (state.chosen === AS_FOUND)
+    return {
+      ...state,
+      undo: null,
+      scenario: news.reduce((scenario, [path, text]) => withChange(scenario, path, text), state.scenario),
+    }
+  const variants = state.variants.map((entry) =>
+    entry.id === state.chosen
+      ? {
+          ...entry,
+          changes: news.reduce(
+            (changes, [path, text]) => amended(state.scenario, changes, path, text),
+            entry.changes,
+          ),
+        }
+      : entry,
+  )
+  return { ...state, undo: null, variants }
+}
+
+const CUTS = ['torque', 'power', 'fanTorque'] as const
+const FIRST = { torque: '5 N·m', power: '200 W', fanTorque: '5 N·m' } as const
+
+/** Value of an input in SI, or null. */
+function valueAt(scenario: Scenario, path: string): number | null {
+  const input = inputAt(scenario, path)
+  if (input?.field.kind !== 'quantity') return null
+  const parsed = parseQuantity(input.text, input.field.dimension)
+  return parsed.ok ? parsed.value : null
+}
+
+/** Turns a step's cut into another kind, of the same torque at the asked speed where one is known. */
+export function changeCut(state: State, index: number, cut: CutKind): State {
+  const scenario = asked(state)
+  const path = `duty.phases.${index}`
+  const speed = valueAt(scenario, `${path}.speed`) ?? 0
+  const power = valueAt(scenario, `${path}.power`)
+  const torque =
+    valueAt(scenario, `${path}.torque`) ??
+    valueAt(scenario, `${path}.fanTorque`) ??
+    (power !== null && speed > 0 ? power / speed : null)
+  const text = (kind: (typeof CUTS)[number]): string => {
+    if (torque === null || (kind === 'power' && speed === 0)) return FIRST[kind]
+    const exact = kind === 'power' ? torque * speed : torque
+    return writeQuantity(Number(exact.toPrecision(3)), kind === 'power' ? 'W' : 'N·m')
+  }
+  return edit(
+    state,
+    Object.fromEntries(
+      CUTS.map((kind) => [
+        `${path}.${kind}`,
+        kind === cut ? (given(scenario, `${path}.${kind}`) ?? text(kind)) : null,
+      ]),
+    ),
+  )
+}
+
+const SURGE = { torque: '2 N·m', every: '10 s', lasts: '2 s' } as const
+
+/** Gives a step surges, or takes them away. */
+export function changeSurge(state: State, index: number, on: boolean): State {
+  const path = `duty.phases.${index}.surge`
+  const texts = Object.entries(SURGE).map(([key, text]) => [`${path}.${key}`, on ? text : null])
+  const changed = edit(state, Object.fromEntries(texts))
+  if (on) return changed
+  // A surge with nothing in it is no surge: the group goes too.
+  if (state.chosen === AS_FOUND) return { ...changed, scenario: withChange(changed.scenario, path, null) }
+  const variants = changed.variants.map((entry) =>
+    entry.id === state.chosen
+      ? {
+          ...entry,
+          changes: {
+            ...Object.fromEntries(Object.entries(entry.changes).filter(([key]) => !key.startsWith(`${path}.`))),
+            [path]: null,
+          },
+        }
+      : entry,
+  )
+  return { ...changed, variants }
+}

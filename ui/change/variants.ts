@@ -1,0 +1,86 @@
+// Variants: chosen, copied, tried, renamed, removed; and the way back.
+import { inputAt } from '../../sim/scenario.ts'
+import { AS_FOUND, chosenOf, type Entry, entriesOf, type State } from '../store.ts'
+import { amended } from './inputs.ts'
+
+/** Most variants beside the job as found. */
+export const MOST_VARIANTS = 24
+const LONGEST_NAME = 60
+
+export const choose = (state: State, id: string): State =>
+  id !== state.chosen && entriesOf(state).some((entry) => entry.id === id) ? { ...state, chosen: id } : state
+
+/** A name no other variant has. */
+function free(state: State, wanted: string): string {
+  const taken = new Set(entriesOf(state).map(({ name }) => name))
+  const short = wanted.trim().slice(0, LONGEST_NAME - 4) || 'Variant'
+  if (!taken.has(short)) return short
+  for (let n = 2; ; n++) if (!taken.has(`${short} ${n}`)) return `${short} ${n}`
+}
+
+/** What undo would go back to from here. */
+const back = ({ scenario, variants, chosen }: State, words: string): State['undo'] => ({
+  words,
+  scenario,
+  variants,
+  chosen,
+})
+
+/** Adds a variant that is the chosen one with further changes, and chooses it. */
+export function add(state: State, name: string, changes: Readonly<Record<string, string>>): State {
+  if (state.variants.length >= MOST_VARIANTS)
+    return {
+      ...state,
+      notice: { words: `${MOST_VARIANTS} variants are the most. Remove one first.`, problems: [] },
+    }
+  const id = `variant ${state.made + 1}`
+  const entry: Entry = {
+    id,
+    name: free(state, name),
+    changes: Object.entries(changes).reduce(
+      (all, [path, text]) => amended(state.scenario, all, path, text),
+      chosenOf(state).changes,
+    ),
+  }
+  return {
+    ...state,
+    made: state.made + 1,
+    undo: back(state, `“${entry.name}” added.`),
+    variants: [...state.variants, entry],
+    chosen: id,
+  }
+}
+
+export const copy = (state: State): State => add(state, `Copy of ${chosenOf(state).name}`, {})
+
+/** Removes a variant; the one before it is chosen if it was. The job as found stays. */
+export function remove(state: State, id: string): State {
+  const at = state.variants.findIndex((entry) => entry.id === id)
+  if (at < 0) return state
+  const before = state.variants[at - 1]?.id ?? AS_FOUND
+  return {
+    ...state,
+    undo: back(state, `“${state.variants[at].name}” removed.`),
+    variants: state.variants.filter((entry) => entry.id !== id),
+    chosen: state.chosen === id ? before : state.chosen,
+  }
+}
+
+export function rename(state: State, id: string, name: string): State {
+  const wanted = name.trim().slice(0, LONGEST_NAME)
+  if (wanted === '' || !state.variants.some((entry) => entry.id === id && entry.name !== wanted)) return state
+  return {
+    ...state,
+    variants: state.variants.map((entry) => (entry.id === id ? { ...entry, name: wanted } : entry)),
+  }
+}
+
+export function undo(state: State): State {
+  if (!state.undo) return state
+  const { scenario, variants, chosen } = state.undo
+  return { ...state, scenario, variants, chosen, undo: null }
+}
+
+/** What a variant changes, by label: "Cooling", "Machine pulley". */
+export const changedLabels = (state: State, entry: Entry): readonly string[] =>
+  Object.keys(entry.changes).map((path) => inputAt(state.scenario, path)?.field.label ?? path)

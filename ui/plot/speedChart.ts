@@ -1,0 +1,84 @@
+// The speed chart: what the spindle was asked, and what it got.
+import { svg } from 'lit'
+import { openSpells } from '../../sim/judge.ts'
+import { clockTime, show } from '../../sim/say/number.ts'
+import { unitFor } from '../../sim/say/units.ts'
+import { type Channel, valueAt } from '../../sim/trace.ts'
+import { type Chart, clipShape, levelTexts, tableTimes } from './chart.ts'
+import type { Points, Spread } from './columns.ts'
+import { gridMark, valueTicks } from './layers/axis.ts'
+import { bandMark } from './layers/band.ts'
+import { hatchMark, hatchPattern } from './layers/hatch.ts'
+import { lineMark, polyline } from './layers/line.ts'
+import { exact, surging } from './reduce.ts'
+import { valueAxis } from './scales.ts'
+import { endOf, type Shown } from './shown.ts'
+import { boxOf, greatestOf, scalesIn, type View } from './view.ts'
+import { speedWords } from './words.ts'
+
+const HEIGHT = 126
+
+const divided = ({ t, value }: Points, by: number): Points => ({ t, value: value.map((speed) => speed / by) })
+const dividedBand = ({ t, least, most }: Spread, by: number): Spread => ({
+  t,
+  least: least.map((speed) => speed / by),
+  most: most.map((speed) => speed / by),
+})
+
+/** A channel at the spindle at a moment, rad/s; not a number after the run's end. */
+const at = (variant: Shown, channel: Channel, t: number): number =>
+  t > endOf(variant) + 1 ? Number.NaN : valueAt(variant.trace, channel, t) / variant.ratio
+
+/** Speed at the spindle over time. */
+export function speedChart(view: View): Chart {
+  const { variants, active, units, narrow } = view
+  const unit = unitFor('angular speed', units)
+  const most = Math.max(...variants.map(({ trace, ratio }) => greatestOf(trace).speed / ratio))
+  const axis = valueAxis(0, most, unit)
+  const { box, height } = boxOf(view, HEIGHT, false)
+  const scales = scalesIn(view, box, axis)
+
+  const drawn = variants.map((variant) => {
+    const { line, bands } = surging(variant.trace, variant.job.duty, 'speed', view)
+    const { ratio, series } = variant
+    return { variant, series, line: polyline(divided(line, ratio), scales), bands: bands.map((band) => dividedBand(band, ratio)) }
+  })
+  const heavyLast = [...drawn].sort((a, b) => Number(a.variant.active) - Number(b.variant.active))
+  const asked = polyline(divided(exact(active.trace, 'asked', view), active.ratio), scales)
+  const banded = drawn.find(({ variant }) => variant === active)?.bands ?? []
+  const speeds = new Set(active.job.duty.phases.map(({ speed }) => speed).filter((speed) => speed > 0))
+  const highest = Math.max(0, ...speeds)
+  const text = speeds.size === 1 ? `asked ${show(highest, 'angular speed', units).number}` : 'dotted: asked'
+  const levels = narrow
+    ? []
+    : [
+        { text, look: 'quiet', value: highest },
+        ...(banded.length > 0 ? [{ text: 'shaded: surges', look: 'quiet', value: highest }] : []),
+      ]
+
+  const reading = (variant: Shown, t: number) => show(Math.max(0, at(variant, 'speed', t)), 'angular speed', units).number
+  return {
+    ...{ id: 'speed', title: 'Speed at the spindle', height, scales, reads: '', words: speedWords(view) },
+    note: narrow ? `${unit} · dotted: asked` : unit,
+    readings: (t) => variants.map((variant) => ({ series: variant.series, active: variant === active, text: reading(variant, t) })),
+    table: () => ({
+      head: ['Time', `Asked, ${unit}`, ...variants.map(({ name }) => `${name}, ${unit}`)],
+      rows: tableTimes(view.from, view.to).map((t) => [
+        clockTime(t),
+        show(at(active, 'asked', t), 'angular speed', units).number,
+        ...variants.map((variant) => reading(variant, t)),
+      ]),
+    }),
+    still: svg`
+      <defs>${hatchPattern}${clipShape('speed', scales)}</defs>
+      ${gridMark(scales, axis, view.times)}
+      ${hatchMark(openSpells(active.trace.marks, active.job.duty.seconds), scales)}
+      ${valueTicks(scales, axis)}
+      <g clip-path="url(#clip-speed)">
+        ${bandMark(banded, scales, active.series)}
+        ${heavyLast.map(({ series, line, variant }) => lineMark(line, series, variant === active ? 'heavy' : 'series'))}
+        ${lineMark(asked, active.series, 'asked')}
+      </g>
+      ${levelTexts(view, scales, levels).marks}`,
+  }
+}

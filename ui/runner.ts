@@ -1,0 +1,137 @@
+// The runner: what is asked is read and sent to the workers, newest wins; what is shown stays until it is answered.
+import { canonical, type Job } from '../sim/job.ts'
+import { type Read, read } from '../sim/read.ts'
+import { withVariant } from '../sim/scenario.ts'
+import type { Pool } from '../workers/pool.ts'
+import { withView } from './change/job.ts'
+import { type Entry, entriesOf, type Result, type State, type Store, type Working } from './store.ts'
+
+/** Work shorter than this shows no sign of itself. ms */
+const QUIET = 150
+
+export interface Runner {
+  /** Gives up what is under way; the answers that are there stay. */
+  cancel(): void
+  /** Takes up again what was given up. */
+  again(): void
+}
+
+/** Keeps the results of a store up with its inputs, from now on. */
+export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
+  const asking = new Map<string, { key: string; control: AbortController }>()
+  let scenario: State['scenario'] | null = null
+  let variants: State['variants'] | null = null
+  let timer: ReturnType<typeof setTimeout> | undefined
+
+  const drop = (id: string) => {
+    asking.get(id)?.control.abort()
+    asking.delete(id)
+  }
+
+  const setWorking = (id: string, next: Working | null) =>
+    store.change((state) => {
+      const working = new Map(state.working)
+      if (next) working.set(id, next)
+      else working.delete(id)
+      return { ...state, working, slow: state.slow && working.size > 0 }
+    })
+
+  /** Says so once work has gone on for a while. */
+  const watchSlow = () => {
+    if (asking.size === 0) {
+      clearTimeout(timer)
+      timer = undefined
+    } else
+      timer ??= setTimeout(() => {
+        timer = undefined
+        if (asking.size > 0) store.change((state) => ({ ...state, slow: true }))
+      }, QUIET)
+  }
+
+  const ask = async (entry: Entry, reading: Extract<Read, { ok: true }>, key: string) => {
+    const control = new AbortController()
+    const { id } = entry
+    const { job, notes } = reading
+    asking.set(id, { key, control })
+    const since = performance.now()
+    setWorking(id, { key, t: 0, of: job.duty.seconds, since })
+    const text = withVariant(store.state.scenario, entry)
+    const reply = await pool.ask(
+      control.signal,
+      { kind: 'run', job },
+      {
+        urgent: id === store.state.chosen,
+        onProgress: ({ t, of }) => setWorking(id, { key, t, of, since }),
+      },
+    )
+    if (asking.get(id)?.control !== control) return
+    asking.delete(id)
+    if (reply.kind === 'done') arrived(id, { text, job, key, notes, ...reply })
+    else if (reply.kind !== 'cancelled')
+      store.change((state) => ({ ...state, stopped: `The calculation was lost: ${reply.why}.` }))
+    setWorking(id, null)
+    watchSlow()
+  }
+
+  const arrived = (id: string, { text, job, key, notes, trace, figures }: Result) =>
+    store.change((state) => {
+      const result: Result = { text, job, key, notes, trace, figures }
+      const next = { ...state, results: new Map(state.results).set(id, result) }
+      return id === state.chosen ? withView(next, result, !state.results.has(id) && state.moment === 0) : next
+    })
+
+  /** Asks for every answer that is not there, and for none twice. */
+  const refresh = () => {
+    const { state } = store
+    const open = entriesOf(state).flatMap((entry) => {
+      const reading = state.readings.get(entry.id)
+      return reading?.ok ? [{ entry, reading, key: canonical(reading.job as Job) }] : []
+    })
+    for (const id of [...asking.keys()])
+      if (!open.some(({ entry, key }) => entry.id === id && asking.get(id)?.key === key)) {
+        drop(id)
+        setWorking(id, null)
+      }
+    // The newest request goes first: the chosen one is asked for last.
+    const order = open.sort((a, b) => Number(a.entry.id === state.chosen) - Number(b.entry.id === state.chosen))
+    for (const { entry, reading, key } of order)
+      if (!asking.has(entry.id) && state.results.get(entry.id)?.key !== key) void ask(entry, reading, key)
+    watchSlow()
+  }
+
+  const follow = () => {
+    const { state } = store
+    if (state.scenario === scenario && state.variants === variants) return
+    ;({ scenario, variants } = state)
+    const entries = entriesOf(state)
+    const readings = new Map(entries.map((entry) => [entry.id, read(state.scenario, entry)]))
+    store.change((now) => ({ ...now, readings, results: kept(now), stopped: null }))
+    refresh()
+  }
+
+  store.subscribe(follow)
+  follow()
+  return {
+    cancel() {
+      for (const id of [...asking.keys()]) drop(id)
+      clearTimeout(timer)
+      timer = undefined
+      store.change((state) => ({
+        ...state,
+        working: new Map(),
+        slow: false,
+        stopped: `Stopped.${state.results.has(state.chosen) ? ' Previous result kept.' : ''}`,
+      }))
+    },
+    again() {
+      store.change((state) => ({ ...state, stopped: null }))
+      refresh()
+    },
+  }
+}
+
+/** Results of the variants there are, and of those that undo would bring back. */
+function kept(state: State): State['results'] {
+  const ids = new Set([...entriesOf(state), ...(state.undo?.variants ?? [])].map(({ id }) => id))
+  return new Map([...state.results].filter(([id]) => ids.has(id)))
+}

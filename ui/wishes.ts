@@ -1,0 +1,67 @@
+// Wishes that only change the state: each to its own function. Those that reach out of the page are in effects.ts.
+import { changeCut, changeSurge, edit } from './change/inputs.ts'
+import { takeUp } from './change/job.ts'
+import { addStep, removeStep } from './change/steps.ts'
+import { add, choose, copy, remove, rename, undo } from './change/variants.ts'
+import { stationOf } from './edit/groups.ts'
+import type { Wish } from './events.ts'
+import type { State } from './store.ts'
+
+/** The state after a wish; the same one where the wish is none of the state's. */
+export function granted(state: State, wish: Wish): State {
+  switch (wish.kind) {
+    case 'edit':
+      return edit(state, { [wish.path]: wish.text })
+    case 'add step':
+      return addStep(state)
+    case 'remove step':
+      return removeStep(state, wish.index)
+    case 'cut kind':
+      return changeCut(state, wish.index, wish.cut)
+    case 'surge':
+      return changeSurge(state, wish.index, wish.on)
+    case 'choose':
+      return choose(state, wish.id)
+    case 'copy':
+      return copy(state)
+    case 'remove':
+      return remove(state, wish.id)
+    case 'rename':
+      return rename(state, wish.id, wish.name)
+    case 'try':
+      return add(state, wish.name, wish.changes)
+    case 'undo':
+      return undo(state)
+    case 'forget undo':
+      return { ...state, undo: null }
+    case 'open station':
+      return { ...state, station: wish.station, target: null }
+    case 'go to field': {
+      const station = stationOf(wish.path)
+      return station
+        ? { ...state, station, target: { path: wish.path, n: (state.target?.n ?? 0) + 1 } }
+        : state
+    }
+    case 'units':
+      return { ...state, settings: { ...state.settings, units: wish.units } }
+    case 'theme':
+      return { ...state, settings: { ...state.settings, theme: wish.theme } }
+    case 'size':
+      return { ...state, settings: { ...state.settings, size: wish.size } }
+    case 'moment':
+      return wish.t === state.moment ? state : { ...state, moment: wish.t }
+    case 'window':
+      return { ...state, window: [wish.from, wish.to] }
+    case 'job':
+      return takeUp(state, wish.scenario)
+    case 'dismiss':
+      return { ...state, notice: null, stopped: null }
+    case 'open file':
+    case 'save':
+    case 'cancel':
+    case 'again':
+    case 'check':
+    case 'cancel check':
+      return state
+  }
+}

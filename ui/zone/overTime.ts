@@ -1,0 +1,209 @@
+// Zone B: the whole job as ribbons, speed, current and temperature over one time axis, the duty, and the scrubber.
+import { html, LitElement, nothing, type PropertyValues, svg, type TemplateResult } from 'lit'
+import { customElement, property, state } from 'lit/decorators.js'
+import { guard } from 'lit/directives/guard.js'
+import { cycleSeconds } from '../../sim/duty.ts'
+import { told } from '../../sim/say/number.ts'
+import type { Units } from '../../sim/say/units.ts'
+import { valueAt } from '../../sim/trace.ts'
+import type { Chart } from '../plot/chart.ts'
+import { currentChart } from '../plot/currentChart.ts'
+import { drag } from '../plot/drag.ts'
+import { dutyChart } from '../plot/dutyChart.ts'
+import { tell, type Window } from '../plot/events.ts'
+import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
+import { readoutMark } from '../plot/layers/readout.ts'
+import { scrubberMark } from '../plot/layers/scrubber.ts'
+import { heading, heatKey, pointer, readingsLine, tableOf } from '../plot/parts.ts'
+import { type Ribbons, ribbons } from '../plot/ribbons.ts'
+import type { Shown } from '../plot/shown.ts'
+import { speedChart } from '../plot/speedChart.ts'
+import { plotStyles } from '../plot/style.ts'
+import { temperatureChart } from '../plot/temperatureChart.ts'
+import { exactClock, exactWords } from '../plot/time.ts'
+import { type View, viewOf } from '../plot/view.ts'
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'over-time': OverTime
+  }
+}
+
+/** Half the width of the scrubber's handle, px before enlarging. */
+const HALF_HANDLE = 36
+
+/**
+ * The charts of a job over time.
+ * Tells `moment` (the scrubber moved) and `window` (another part of the job is wanted); changes neither itself.
+ */
+@customElement('over-time')
+export class OverTime extends LitElement {
+  static override styles = plotStyles
+
+  /** Variants, in their order; three are drawn, two on a phone. */
+  @property({ attribute: false }) shown: readonly Shown[] = []
+  @property({ attribute: false }) units: Units = { system: 'metric', temperature: '°C' }
+  /** The moment looked at, s. */
+  @property({ type: Number }) at = 0
+  /** The part of the job shown under the ribbons, s. */
+  @property({ type: Number }) windowFrom = 0
+  @property({ type: Number }) windowTo = 3600
+
+  @state() private width = 0
+  @state() private k = 1
+  @state() private tables: ReadonlySet<string> = new Set()
+
+  private view: View | undefined
+  private charts: readonly Chart[] = []
+  private bars: Ribbons | undefined
+  private watcher: ResizeObserver | undefined
+
+  override connectedCallback(): void {
+    super.connectedCallback()
+    this.watcher = new ResizeObserver(() => this.measure())
+    this.watcher.observe(this)
+    const ruler = this.renderRoot.querySelector('.ruler')
+    if (ruler) this.watcher.observe(ruler)
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback()
+    this.watcher?.disconnect()
+  }
+
+  protected override firstUpdated(): void {
+    this.watcher?.observe(this.renderRoot.querySelector('.ruler') ?? this)
+  }
+
+  private measure(): void {
+    this.width = Math.floor(this.clientWidth)
+    this.k = (this.renderRoot.querySelector('.ruler')?.getBoundingClientRect().width ?? 100) / 100
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (![...changed.keys()].some((key) => key !== 'at' && key !== 'tables')) return
+    const { shown, units, width, k, windowFrom: from, windowTo: to } = this
+    this.view = viewOf({ shown, units, from, to, width, k })
+    this.charts = this.view ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!)) : []
+    this.bars = this.view && ribbons(this.view)
+  }
+
+  private turn(id: string): void {
+    const tables = new Set(this.tables)
+    if (!tables.delete(id)) tables.add(id)
+    this.tables = tables
+  }
+
+  private moveTo(t: number): void {
+    tell(this, 'moment', { t })
+    const { windowFrom: from, windowTo: to } = this
+    const holding = windowHolding(t, { from, to }, this.view?.end ?? to)
+    if (holding.from !== from || holding.to !== to) tell(this, 'window', holding)
+  }
+
+  private scrub(event: PointerEvent, { left, right, from, to }: View): void {
+    this.renderRoot.querySelector<HTMLElement>('.handle')?.focus({ preventScroll: true })
+    drag(event, (x) => {
+      const share = Math.min(1, Math.max(0, (x - left) / (right - left)))
+      tell(this, 'moment', { t: Math.round(from + share * (to - from)) })
+    })
+  }
+
+  private scrubByKey(event: KeyboardEvent, { active, end }: View): void {
+    if (event.altKey || event.ctrlKey || event.metaKey) return
+    const events = active.trace.marks.filter(({ kind }) => kind === 'opens' || kind === 'recloses').map(({ t }) => t)
+    const cycle = cycleSeconds(active.job.duty)
+    const t = scrubKey(event.key, event.shiftKey, { at: this.at, end, cycle, events })
+    if (t === undefined) return
+    event.preventDefault()
+    this.moveTo(t)
+  }
+
+  private frameByKey(event: KeyboardEvent, what: 'from' | 'to', end: number): void {
+    const by = handleKey(event.key, event.shiftKey)
+    if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
+    event.preventDefault()
+    tell(this, 'window', movedWindow({ from: this.windowFrom, to: this.windowTo }, what, by, end))
+  }
+
+  /** A press on a handle moves that end; inside the frame, the frame; elsewhere, the frame's middle comes there. */
+  private dragFrame(event: PointerEvent, { left, right, end }: View): void {
+    const handle = event.composedPath().find((target) => target instanceof HTMLElement && target.dataset.end !== undefined)
+    const what = handle instanceof HTMLElement ? (handle.dataset.end === 'from' ? 'from' : 'to') : 'all'
+    const before: Window = { from: this.windowFrom, to: this.windowTo }
+    let start: number | undefined
+    drag(event, (x) => {
+      const t = ((x - left) / (right - left)) * end
+      start ??= what === 'all' && (t < before.from || t > before.to) ? (before.from + before.to) / 2 : t
+      const by = Math.round((t - start) / 10) * 10
+      if (by !== 0) tell(this, 'window', movedWindow(before, what, by, end))
+    })
+  }
+
+  protected override render(): TemplateResult {
+    const { view, bars } = this
+    return html`<div class="ruler"></div>
+      ${view && bars ? html`${this.renderRibbons(view, bars)}${this.charts.map((chart) => this.renderChart(view, chart))}` : nothing}`
+  }
+
+  private renderRibbons(view: View, bars: Ribbons): TemplateResult {
+    const { left, right, end, units, narrow } = view
+    const x = (t: number) => left + ((right - left) * t) / end
+    const [top, bottom] = bars.frame
+    const open = this.tables.has('ribbons')
+    const title = `Whole job, ${exactWords(end)}`
+    const hint = narrow ? 'hatched: stopped by the cutoff' : 'colour: cutoff switch · hatched: stopped by the cutoff · frame: the part shown below'
+    const edge = (what: 'from' | 'to', t: number) => html`
+      <div class="edge" role="slider" tabindex="0" data-end=${what}
+        aria-label=${what === 'from' ? 'Part shown begins' : 'Part shown ends'}
+        aria-valuemin="0" aria-valuemax=${Math.round(end)} aria-valuenow=${Math.round(t)} aria-valuetext=${exactWords(t)}
+        style="left: ${x(t)}px; top: ${(top + bottom) / 2}px"
+        @keydown=${(event: KeyboardEvent) => this.frameByKey(event, what, end)}></div>`
+    return html`
+      ${heading({ title, note: html`${hint} ${heatKey(units)}`, left: narrow ? 0 : left }, open, () => this.turn('ribbons'))}
+      <div class="chart" @pointerdown=${(event: PointerEvent) => this.dragFrame(event, view)}>
+        <svg role="img" aria-label=${bars.words} width=${view.width} height=${bars.height}>
+          ${guard([bars], () => bars.still)}
+          ${svg`<rect class="window" x=${x(view.from)} y=${top} width=${x(view.to) - x(view.from)} height=${bottom - top} rx="2" />`}
+        </svg>
+        ${edge('from', view.from)}${edge('to', view.to)}
+      </div>
+      ${open ? tableOf(title, bars.table(), narrow ? 0 : left) : nothing}`
+  }
+
+  private renderChart(view: View, chart: Chart): TemplateResult {
+    const { narrow, right, row, k } = view
+    const { title, note, scales, height, reads } = chart
+    const { at } = this
+    const left = narrow ? 0 : view.left
+    const open = this.tables.has(chart.id)
+    const timed = chart.id === 'temperature'
+    const readings = chart.readings(at)
+    const place = { x: right + 10, right: right + 86 * k, row, bottom: scales.box.bottom + 4 }
+    return html`
+      ${heading({ title, note, left }, open, () => this.turn(chart.id))}
+      ${narrow ? readingsLine(reads, at, readings, left) : nothing}
+      <div class="chart" @pointerdown=${(event: PointerEvent) => this.scrub(event, view)}>
+        <svg role="img" aria-label=${chart.words} width=${view.width} height=${height}>
+          ${guard([chart], () => chart.still)}
+          ${scrubberMark(at, scales, timed ? 8 : 0)}
+          ${narrow || readings.length === 0 ? nothing : readoutMark(`${reads}at ${exactClock(at)}`, readings, place)}
+        </svg>
+        ${timed ? this.renderHandle(view, chart) : nothing}
+      </div>
+      ${open ? tableOf(title, chart.table(), left) : nothing}`
+  }
+
+  private renderHandle(view: View, { scales: { x, box } }: Chart): TemplateResult {
+    const { active, units, end, k, width } = view
+    const { at } = this
+    const middle = Math.min(width - HALF_HANDLE * k, Math.max(HALF_HANDLE * k, Math.min(box.right, Math.max(box.left, x(at)))))
+    const speed = told(Math.max(0, valueAt(active.trace, 'speed', at)) / active.ratio, 'angular speed', units)
+    const heat = told(valueAt(active.trace, 'switchC', at), 'temperature', units)
+    return html`<div class="handle" role="slider" tabindex="0" aria-label="Moment of the job"
+      aria-valuemin="0" aria-valuemax=${Math.round(end)} aria-valuenow=${Math.round(at)}
+      aria-valuetext="${exactWords(at)}, spindle ${speed}, switch ${heat}"
+      style="left: ${middle}px; top: ${box.bottom + 6}px"
+      @keydown=${(event: KeyboardEvent) => this.scrubByKey(event, view)}>${pointer('left')}${exactClock(at)}${pointer('right')}</div>`
+  }
+}
