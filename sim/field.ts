@@ -50,10 +50,14 @@ const SOURCE_LENGTH = 300
 /** A value with where it came from, and the bounds it lies between 8 times in 10. */
 const detailed = v.object({
   value: v.string(),
-  source: v.optional(v.pipe(v.string(), v.maxLength(SOURCE_LENGTH))),
+  source: v.optional(v.string()),
   low: v.optional(v.string()),
   high: v.optional(v.string()),
 })
+
+/** What an input may hold when it is written out: only a quantity lies between bounds. */
+export const keysOf = (field: Field): readonly string[] =>
+  field.kind === 'quantity' ? ['value', 'source', 'low', 'high'] : field.kind === 'choice' ? ['value', 'source'] : []
 
 const written = v.union([v.string(), detailed], 'This must be a text such as "12 V".')
 type Written = v.InferOutput<typeof written>
@@ -151,6 +155,35 @@ export function readText(field: TextField, text: unknown): Reading<string> {
 export function readField(field: Field, text: unknown): Reading<number | string> {
   if (field.kind === 'quantity') return readQuantity(field, text)
   return field.kind === 'choice' ? readChoice(field, text) : readText(field, text)
+}
+
+/** An input as it stands: a text, or a value with its source and bounds, which must make sense too. */
+function readInput<T extends number | string>(given: unknown, reads: (text: unknown) => Reading<T>): Reading<T> {
+  const reading = reads(textOf(given))
+  if (!reading.ok || typeof given !== 'object' || given === null) return reading
+  const { source, low, high } = given as Readonly<Record<string, unknown>>
+  if (source !== undefined && (typeof source !== 'string' || source.length > SOURCE_LENGTH))
+    return {
+      ok: false,
+      wrong: 'Where it comes from must be a text.',
+      wouldDo: `Up to ${SOURCE_LENGTH} characters.`,
+    }
+  for (const [name, text] of [
+    ['low', low],
+    ['high', high],
+  ] as const) {
+    if (text === undefined) continue
+    const bound = reads(text)
+    if (!bound.ok) return { ...bound, wrong: `Its ${name} bound: ${bound.wrong}` }
+    const [least, most] = name === 'low' ? [bound.value, reading.value] : [reading.value, bound.value]
+    if (least > most)
+      return {
+        ok: false,
+        wrong: `Its ${name} bound, ${text}, is on the wrong side of the value.`,
+        wouldDo: 'The value lies between its low and its high bound.',
+      }
+  }
+  return reading
 }
 
 /** A quantity input: text with a unit in the file, a number in SI in the job. */

@@ -7,7 +7,7 @@ export type Accuracy = 'default' | 'precise'
 
 export interface Job {
   readonly parts: Parts
-  readonly plate: Plate
+  readonly plate: Partial<Plate>
   readonly duty: Duty
   readonly accuracy: Accuracy
 }

@@ -2,7 +2,7 @@
 import { cycleSeconds, meanTorque, type Phase } from './duty.ts'
 import type { Job } from './job.ts'
 import { afterRamp, atLimit, type Spell, settledRows, spells } from './marks.ts'
-import { CLASS_LIMIT_C, DAMAGE_C } from './parts/winding.ts'
+import { classLimitC, damageC } from './handbook/insulation.ts'
 import { assemble } from './plant.ts'
 import { type At, type Ending, type Mark, type Trace, valueAt } from './trace.ts'
 
@@ -165,7 +165,7 @@ export function judge(job: Job, trace: Trace): Figures {
   const opening = marks.find((mark) => mark.kind === 'opens')
   const reclosing = marks.find((mark) => mark.kind === 'recloses')
   const { windingC: winding, switchC } = peaks
-  const classLimitC = CLASS_LIMIT_C[parts.winding.insulation]
+  const limitC = classLimitC(parts.winding.insulation)
   const passed = marks.find((mark) => mark.kind === 'class passed')
   const limitSeconds = seconds(spells(time, (row) => atLimit(job, columns, row), 0))
 
@@ -181,11 +181,11 @@ export function judge(job: Job, trace: Trace): Figures {
     hottestWindingC: winding,
     hottestFrameC: peaks.frameC,
     hottestSwitchC: switchC,
-    classLimitC,
-    classMargin: classLimitC - winding.value,
+    classLimitC: limitC,
+    classMargin: limitC - winding.value,
     classPassed: passed ? passed.t : null,
-    damageC: DAMAGE_C[parts.winding.insulation],
-    life: 2 ** ((classLimitC - winding.value) / 10),
+    damageC: damageC(parts.winding.insulation),
+    life: 2 ** ((limitC - winding.value) / 10),
     cutoffMargin: opening || parts.cutoff.fitted === 'none' ? null : parts.cutoff.opensAt - switchC.value,
     rmsAmps: reached > 0 ? Math.sqrt(final('heating') / reached) : 0,
     peakAmps: greatest(time, columns.current),

@@ -1,6 +1,6 @@
 // Marks found after the run, from its columns: the current limit, a speed not reached, a stall, the class passed.
 import type { Job } from './job.ts'
-import { CLASS_LIMIT_C } from './parts/winding.ts'
+import { classLimitC } from './handbook/insulation.ts'
 import type { Columns, Mark } from './trace.ts'
 
 /** A stretch of rows throughout which something held: s. */
@@ -62,7 +62,7 @@ export function settledRows(time: Float64Array, columns: Columns): Uint8Array {
 export function marksOf(job: Job, time: Float64Array, columns: Columns, switching: readonly Mark[]): Mark[] {
   const { winding, machine } = job.parts
   const { asked, speed, windingC } = columns
-  const limitC = CLASS_LIMIT_C[winding.insulation]
+  const limitC = classLimitC(winding.insulation)
   const settled = settledRows(time, columns)
   const short = (row: number, share: number) => settled[row] === 1 && speed[row] < share * asked[row]
 

@@ -1,5 +1,5 @@
 // The runner: what is asked is read and sent to the workers, newest wins; what is shown stays until it is answered.
-import { canonical, type Job } from '../sim/job.ts'
+import { canonical } from '../sim/job.ts'
 import { type Read, read } from '../sim/read.ts'
 import { withVariant } from '../sim/scenario.ts'
 import type { Pool } from '../workers/pool.ts'
@@ -85,7 +85,8 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     const { state } = store
     const open = entriesOf(state).flatMap((entry) => {
       const reading = state.readings.get(entry.id)
-      return reading?.ok ? [{ entry, reading, key: canonical(reading.job as Job) }] : []
+      const key = state.asked.get(entry.id)
+      return reading?.ok && key !== undefined ? [{ entry, reading, key }] : []
     })
     for (const id of [...asking.keys()])
       if (!open.some(({ entry, key }) => entry.id === id && asking.get(id)?.key === key)) {
@@ -105,7 +106,9 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     ;({ scenario, variants } = state)
     const entries = entriesOf(state)
     const readings = new Map(entries.map((entry) => [entry.id, read(state.scenario, entry)]))
-    store.change((now) => ({ ...now, readings, results: kept(now), stopped: null }))
+    const asked = new Map<string, string>()
+    for (const [id, reading] of readings) if (reading.ok) asked.set(id, canonical(reading.job))
+    store.change((now) => ({ ...now, readings, asked, results: kept(now), stopped: null }))
     refresh()
   }
 

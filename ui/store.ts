@@ -64,6 +64,8 @@ export interface State {
   readonly made: number
   /** By id: each variant as the reader took it. What is asked. */
   readonly readings: ReadonlyMap<string, Read>
+  /** By id: key of the job asked for; none where the reader refused it. */
+  readonly asked: ReadonlyMap<string, string>
   /** By id: the newest answer there is. What is shown. */
   readonly results: ReadonlyMap<string, Result>
   readonly working: ReadonlyMap<string, Working>
@@ -121,8 +123,6 @@ export const entriesOf = (state: Pick<State, 'variants'>): readonly Entry[] => [
 export const chosenOf = (state: Pick<State, 'variants' | 'chosen'>): Entry =>
   entriesOf(state).find((entry) => entry.id === state.chosen) ?? entriesOf(state)[0]
 
-/** Whether the answer shown for a variant answers what is asked now. */
-export function isCurrent(state: State, id: string): boolean {
-  const reading = state.readings.get(id)
-  return reading?.ok === true && !state.working.has(id) && state.stopped === null
-}
+/** Whether the answer on show for a variant answers what is asked now. */
+export const isCurrent = ({ results, asked }: State, id: string): boolean =>
+  asked.has(id) && results.get(id)?.key === asked.get(id)

@@ -1,6 +1,7 @@
 // The supply: how much steady DC it can give, and how lumpy its current is.
 import * as v from 'valibot'
 import { choiceOr, quantity, quantityOr } from '../field.ts'
+import { FORM_FACTORS } from '../handbook/formFactor.ts'
 
 export const SupplyFields = v.object({
   kind: choiceOr('pwm', {
@@ -61,10 +62,6 @@ export interface LumpyScale {
   readonly speed: number
 }
 
-/** Usual form factor by kind: battery 1 by definition; PWM ≤ 1.05, filtered 1.05–1.10 (drive handbook, see
- * CHECKS.md table); 1.42 at plate load without a choke (fit to a simulated bridge, PHYSICS.md §1). */
-const USUAL = { battery: 1, pwm: 1.05, 'phase control with choke': 1.07, 'phase control': 1.42 } as const
-
 /** Most volts the supply can hold at a current i (A). V. */
 export const ceiling = (supply: Supply, i: number): number =>
   Math.max(0, supply.volts - supply.resistance * i)
@@ -76,7 +73,7 @@ export const ceiling = (supply: Supply, i: number): number =>
  * i in A, w in rad/s.
  */
 export function formFactorSquared(supply: Supply, plate: LumpyScale | null, i: number, w: number): number {
-  const printed = supply.formFactor ?? USUAL[supply.kind]
+  const printed = supply.formFactor ?? FORM_FACTORS[supply.kind].value
   const full = printed * printed
   if (supply.kind !== 'phase control' || plate === null) return full
   const light = (plate.amps / Math.max(i, plate.amps / 5)) ** 0.7

@@ -1,6 +1,7 @@
 // The winding, its magnets and brushes: resistance and motor constant as they warm, and the brush drop.
 import * as v from 'valibot'
 import { choiceOr, quantity, quantityOr } from '../field.ts'
+import { copperRatio, fluxRatio } from '../handbook/materials.ts'
 
 export const WindingFields = v.object({
   resistance: quantity({
@@ -49,10 +50,6 @@ export const WindingFields = v.object({
 
 export type Winding = v.InferOutput<typeof WindingFields>
 
-/** Copper: R(T) = R20 (235 + T)/255 (IEC 60034-1 constant for copper). */
-const COPPER = 235
-/** Loss of flux per kelvin: ferrite −0.20 % (magnet maker's table), NdFeB −0.11 %, AlNiCo −0.02 % (PHYSICS.md §1). */
-const MAGNETS = { ferrite: -0.002, NdFeB: -0.0011, AlNiCo: -0.0002 } as const
 /** Time constant of a winding whose inductance nobody measured. s (PHYSICS.md §3) */
 const USUAL_TIME_CONSTANT = 0.005
 /** Current at which the brush drop is three quarters there: it keeps the law smooth through zero. A */
@@ -60,11 +57,11 @@ const BRUSH_KNEE = 0.05
 
 /** Winding resistance at a winding temperature. Ω */
 export const resistanceAt = (winding: Winding, windingC: number): number =>
-  (winding.resistance * (COPPER + windingC)) / (COPPER + 20)
+  winding.resistance * copperRatio(windingC)
 
 /** Motor constant at a magnet temperature. V·s/rad = N·m/A */
 export const constantAt = (winding: Winding, frameC: number): number =>
-  winding.constant * (1 + MAGNETS[winding.magnets] * (frameC - 20))
+  winding.constant * fluxRatio(winding.magnets, frameC)
 
 /** Voltage lost at the brushes at a current i (A). V */
 export const brushVolts = (winding: Winding, i: number): number =>
@@ -73,10 +70,3 @@ export const brushVolts = (winding: Winding, i: number): number =>
 /** Inductance, measured or usual. H */
 export const inductanceOf = (winding: Winding): number =>
   winding.inductance ?? USUAL_TIME_CONSTANT * winding.resistance
-
-/** Limit of the average winding temperature: 40 °C air plus the class rise by resistance
- * (B 80, F 105, H 125 K: maker's manual quoting IEC 60034-1; A 60, E 75 from memory). °C */
-export const CLASS_LIMIT_C = { A: 100, E: 115, B: 120, F: 145, H: 165 } as const
-
-/** Where damage is likely whatever the hours: hot-spot limit + 50 K (PHYSICS.md §2). °C */
-export const DAMAGE_C = { A: 155, E: 170, B: 180, F: 205, H: 230 } as const

@@ -56,24 +56,27 @@ it('gives the same numbers as the direct call, bit for bit', async () => {
   expect(shares).toEqual(shares.toSorted((a, b) => a - b))
 })
 
-it.each(['run', 'check'] as const)('a %s taken back stops in its worker, which answers the next', async (kind) => {
-  const { threads, made, replies } = watched(1)
-  const control = new AbortController()
-  let after = 0
-  const long = await new Promise<Reply>((resolve) => {
-    const reply = threads[kind](control.signal, endless, () => {
-      if (control.signal.aborted) after++
-      else control.abort()
+it.each(['run', 'check'] as const)(
+  'a %s taken back stops in its worker, which answers the next',
+  async (kind) => {
+    const { threads, made, replies } = watched(1)
+    const control = new AbortController()
+    let after = 0
+    const long = await new Promise<Reply>((resolve) => {
+      const reply = threads[kind](control.signal, endless, () => {
+        if (control.signal.aborted) after++
+        else control.abort()
+      })
+      reply.then(resolve)
     })
-    reply.then(resolve)
-  })
-  expect(long).toEqual({ kind: 'cancelled' })
-  expect((await threads.run(never, short)).kind).toBe('done')
-  // The worker itself said so, before it went on; and it is still the first.
-  expect(replies).toEqual(['cancelled', 'done'])
-  expect(made).toHaveLength(1)
-  expect(after).toBe(0)
-})
+    expect(long).toEqual({ kind: 'cancelled' })
+    expect((await threads.run(never, short)).kind).toBe('done')
+    // The worker itself said so, before it went on; and it is still the first.
+    expect(replies).toEqual(['cancelled', 'done'])
+    expect(made).toHaveLength(1)
+    expect(after).toBe(0)
+  },
+)
 
 it('the latest of many edits is answered, by the same worker', async () => {
   const { threads, made, replies } = watched(1)

@@ -26,6 +26,7 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     chosen: AS_FOUND,
     made: made + variants.length,
     readings: new Map(),
+    asked: new Map(),
     results: new Map(),
     working: new Map(),
     slow: false,

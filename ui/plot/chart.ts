@@ -16,8 +16,9 @@ export interface Table {
 export interface Chart {
   readonly id: string
   readonly title: string
-  /** After the title, in plain weight: the unit and how to read the lines. */
-  readonly note: string
+  /** After the title, in plain weight: the unit, and how to read the lines. */
+  readonly unit: string
+  readonly hint: string
   /** Height of the svg, px. */
   readonly height: number
   readonly scales: Scales

@@ -95,19 +95,29 @@ export function pieces(
   return found
 }
 
-/** Mean over time of rows first to last: from the running sum where there is one, else straight between rows. */
-function meanOf(time: Float64Array, column: Float64Array, sum: Float64Array | undefined, first: number, last: number): number {
-  const seconds = time[last] - time[first]
-  if (seconds <= 0) return column[last]
-  if (sum) return (sum[last] - sum[first]) / seconds
-  let area = 0
-  for (let row = first; row < last; row++) area += ((column[row] + column[row + 1]) / 2) * (time[row + 1] - time[row])
-  return area / seconds
+/** The integral of a piece from its start to any time in it, and its value there; asked with ascending or descending times. */
+function integral(time: Float64Array, column: Float64Array, { first, last }: Piece, sum?: Float64Array) {
+  const area = new Float64Array(last - first + 1)
+  for (let row = first + 1; row <= last; row++)
+    area[row - first] = sum
+      ? sum[row] - sum[first]
+      : area[row - 1 - first] + ((column[row - 1] + column[row]) / 2) * (time[row] - time[row - 1])
+  return (t: number) => {
+    const row = Math.min(last, Math.max(first, rowAt(time, t)))
+    if (row === last || t <= time[row]) return { area: area[row - first], value: column[row] }
+    const step = time[row + 1] - time[row]
+    const value = column[row] + ((column[row + 1] - column[row]) * (t - time[row])) / step
+    const part = sum
+      ? ((sum[row + 1] - sum[row]) * (t - time[row])) / step
+      : ((column[row] + value) / 2) * (t - time[row])
+    return { area: area[row - first] + part, value }
+  }
 }
 
 /**
- * Means over about `span` s within a piece, each at the middle of its stretch, with least and most; the ends of the
- * piece carry the mean of the stretch beside them. A last stretch under half a span joins the one before.
+ * Means over `span` s within a piece, each at the middle of its stretch, with least and most. The mean comes from the
+ * running sum where one is given. A last stretch under half a span joins the one before; its mean is that of the last
+ * whole span, so that no surge is cut. The ends of the piece carry the mean beside them.
  */
 export function means(
   time: Float64Array,
@@ -117,39 +127,37 @@ export function means(
   sum?: Float64Array,
 ): { line: Points; band: Spread } {
   const { first, last } = piece
+  const start = time[first]
+  const end = time[last]
   const t: number[] = []
   const value: number[] = []
   const edges: number[] = []
   const least: number[] = []
   const most: number[] = []
-  const end = time[last]
-  for (let row = first; row < last || row === first; ) {
-    const stop = end - time[row] < 1.5 * span ? end : time[row] + span
-    const start = row
-    let low = column[row]
-    let high = column[row]
-    while (row < last && (time[row + 1] <= stop || row === start)) {
-      row++
+  const read = integral(time, column, piece, sum)
+  const count = end > start ? Math.max(1, Math.round((end - start) / span)) : 0
+  let row = first
+  for (let n = 0; n < count; n++) {
+    const from = start + n * span
+    const to = n === count - 1 ? end : from + span
+    let low = Math.min(read(from).value, read(to).value)
+    let high = Math.max(read(from).value, read(to).value)
+    for (; row <= last && time[row] <= to; row++) {
       if (column[row] < low) low = column[row]
       if (column[row] > high) high = column[row]
     }
-    const mean = meanOf(time, column, sum, start, row)
-    if (t.length === 0) {
-      t.push(time[first])
-      value.push(mean)
-    }
-    t.push((time[start] + time[row]) / 2)
-    value.push(mean)
-    edges.push(time[start], time[row])
+    edges.push(from, to)
     least.push(low, low)
     most.push(high, high)
-    if (row === last) {
-      t.push(end)
-      value.push(mean)
-      break
-    }
+    const since = n === count - 1 ? Math.max(start, end - span) : from
+    t.push((since + to) / 2)
+    value.push((read(to).area - read(since).area) / (to - since))
   }
-  return { line: { t, value }, band: { t: edges, least, most } }
+  if (count === 0) return { line: { t: [start], value: [column[last]] }, band: { t: edges, least, most } }
+  return {
+    line: { t: [start, ...t, end], value: [value[0], ...value, value[value.length - 1]] },
+    band: { t: edges, least, most },
+  }
 }
 
 /** Rows first to last as a line: exact where they fit, else first, least, most and last of each `width` seconds. */

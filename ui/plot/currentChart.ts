@@ -1,7 +1,7 @@
 // The current chart: what the motor draws, against what the controller gives and the plate allows.
 import { svg } from 'lit'
 import { openSpells } from '../../sim/judge.ts'
-import { clockTime, show } from '../../sim/say/number.ts'
+import { brief, clockTime, grouped } from '../../sim/say/number.ts'
 import { unitFor } from '../../sim/say/units.ts'
 import { valueAt } from '../../sim/trace.ts'
 import { type Chart, clipShape, levelTexts, tableTimes } from './chart.ts'
@@ -38,15 +38,14 @@ export function currentChart(view: View): Chart {
   })
   const heavyLast = [...drawn].sort((a, b) => Number(a.variant.active) - Number(b.variant.active))
   const banded = drawn.find(({ variant }) => variant === active)?.bands ?? []
-  const amps = (value: number) => show(value, 'current', units).number
   const levels = [
-    { text: `controller limit ${amps(currentLimit)}${far ? ' ↑' : ''}`, look: 'bad', value: far ? axis.high : currentLimit },
-    ...(plate === undefined ? [] : [{ text: `plate ${amps(plate)}`, look: 'quiet', value: plate }]),
+    { text: `controller limit ${brief(currentLimit)}${far ? ' ↑' : ''}`, look: 'bad', value: far ? axis.high : currentLimit },
+    ...(plate === undefined ? [] : [{ text: `plate ${brief(plate)}`, look: 'quiet', value: plate }]),
   ]
   const reading = (variant: Shown, t: number) =>
-    amps(t > endOf(variant) + 1 ? Number.NaN : valueAt(variant.trace, 'current', t))
+    t > endOf(variant) + 1 ? '—' : grouped(valueAt(variant.trace, 'current', t), 1)
   return {
-    ...{ id: 'current', title: 'Motor current', note: unit, height, scales, reads: '', words: currentWords(view) },
+    ...{ id: 'current', title: 'Motor current', unit, hint: '', height, scales, reads: '', words: currentWords(view) },
     readings: (t) => variants.map((variant) => ({ series: variant.series, active: variant === active, text: reading(variant, t) })),
     table: () => ({
       head: ['Time', ...variants.map(({ name }) => `${name}, ${unit}`)],

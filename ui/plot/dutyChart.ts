@@ -88,17 +88,17 @@ export function dutyChart(view: View): Chart {
   const { base, surges } = dutySteps(duty, view.from, view.to, Math.max(TOOTH, CYCLE) * view.perPixel)
 
   const hardest = all.reduce((so, next) => (next.peak > so.peak ? next : so))
-  const levels: Level[] = [{ text: `${hardest.name} ${show(hardest.base, 'torque', units).number}`, look: 'quiet', value: hardest.base }]
+  const levels: Level[] = [{ text: `${hardest.name}${hardest.phase.name ? '' : ':'} ${show(hardest.base, 'torque', units).number}`, look: 'quiet', value: hardest.base }]
   if (hardest.peak > hardest.base) levels.unshift({ text: `surges to ${show(hardest.peak, 'torque', units).number}`, look: 'quiet', value: hardest.peak })
 
   const steps = all.map(({ phase, name, base: torque, peak }) => {
     const surge = peak > torque ? `, surges to ${told(peak, 'torque', units)}` : ''
-    const what = phase.speed > 0 ? `${told(torque, 'torque', units)}${surge}` : 'off'
+    const what = phase.speed > 0 ? `${told(torque, 'torque', units)}${surge}` : 'controller off'
     return `${name} ${duration(phase.seconds)} (${what})`
   })
   const listed = steps.length > 6 ? `${steps.length} steps` : steps.join(', ')
   return {
-    ...{ id: 'duty', title: 'Duty', note: `torque at the spindle, ${unit}`, height, scales, reads: '', readings: () => [] },
+    ...{ id: 'duty', title: 'Duty', unit: `torque at the spindle, ${unit}`, hint: '', height, scales, reads: '', readings: () => [] },
     words: `Torque asked at the spindle: ${listed}; repeated for ${duration(duty.seconds)}.`,
     table: () => ({
       head: ['Step', 'Lasts', 'Speed, rpm', `Torque, ${unit}`, `In a surge, ${unit}`],

@@ -5,18 +5,19 @@ import type { Units } from '../../sim/say/units.ts'
 import type { Table } from './chart.ts'
 import { HEAT_STOPS_C, heatGradient } from './heat.ts'
 import { lineSample, type Reading } from './layers/readout.ts'
+import type { Shown } from './shown.ts'
 import { exactClock } from './time.ts'
 
 /** Heading of a chart: title, note in plain weight, and the button that shows its table. */
 export const heading = (
-  { title, note, left }: { title: string; note: string | TemplateResult; left: number },
+  { title, unit, hint, left }: { title: string; unit: string; hint: string | TemplateResult; left: number },
   open: boolean,
   turn: () => void,
 ): TemplateResult => html`
   <div class="head" style="padding-left: ${left}px">
-    <h3>${title}</h3>
-    <span class="note">${note}</span>
-    <button type="button" aria-expanded=${open ? 'true' : 'false'} aria-label="${open ? 'Hide' : 'Show'} ${title} as table" @click=${turn}>
+    <h3>${title} <small>${unit}</small></h3>
+    ${hint === '' ? nothing : html`<span class="note">${hint}</span>`}
+    <button type="button" aria-expanded=${open ? 'true' : 'false'} aria-label="${open ? 'Hide table' : 'Show as table'}: ${title}" @click=${turn}>
       ${open ? 'Hide table' : 'Show as table'}
     </button>
   </div>`
@@ -34,6 +35,17 @@ export const tableOf = (title: string, { head, rows }: Table, left: number): Tem
         )}
       </tbody>
     </table>
+  </div>`
+
+/** Names at their line samples, in a line: who is who in charts without gutter. */
+export const namesLine = (variants: readonly Shown[], active: Shown): TemplateResult => html`
+  <div class="now">
+    ${variants.map(
+      (variant) => html`
+        <span class=${variant.series}>
+          <svg width="18" height="8" aria-hidden="true">${lineSample(variant.series, variant === active, 0, 4)}</svg><b>${variant.name}</b>
+        </span>`,
+    )}
   </div>`
 
 /** Readouts in a line, for a chart without gutter. */

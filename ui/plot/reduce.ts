@@ -58,7 +58,10 @@ export function surging(trace: Trace, duty: Duty, channel: Channel, span: Span, 
     const steady = piece.kind === 'steady'
     const reduced = steady ? means(time, columns[channel], piece, seconds, sum && columns[sum]) : undefined
     const line = reduced?.line ?? outline(time, columns[channel], piece.first, piece.last, perPixel)
+    // After a mean, the single value the controller went off at would stand out as a spike: it is within the band.
+    const ends = !steady && t.length > 0 ? time[piece.first] + perPixel : Number.NEGATIVE_INFINITY
     for (let n = 0; n < line.t.length; n++) {
+      if (line.t[n] < ends && n < line.t.length - 1 && piece.kind === 'off') continue
       t.push(line.t[n])
       value.push(line.value[n])
     }

@@ -9,12 +9,14 @@ import { hatchPattern } from './layers/hatch.ts'
 import { lineSample } from './layers/readout.ts'
 import { ribbonMark, stretches } from './layers/ribbon.ts'
 import { timeTicks } from './time.ts'
-import type { View } from './view.ts'
+import { TICK_ROOM, type View } from './view.ts'
 import { ribbonWords } from './words.ts'
 
 const BAR = 14
 const GAP = 10
 const TOP = 7
+/** A job this long counts in hours, s. */
+const LONG = 7200
 
 export interface Ribbons {
   readonly height: number
@@ -37,26 +39,24 @@ export function shortened(name: string, width: number, type: number): string {
 export function ribbons(view: View): Ribbons {
   const { variants, active, left, right, end, narrow, row, k, type } = view
   const x = (t: number) => left + ((right - left) * t) / end
-  const pitch = narrow ? row + BAR + 4 : Math.max(BAR + GAP, row + 2)
-  const barTop = (n: number) => TOP + n * pitch + (narrow ? row : 0)
+  const pitch = narrow ? BAR + GAP : Math.max(BAR + GAP, row + 2)
+  const barTop = (n: number) => TOP + n * pitch
   const bottom = barTop(variants.length - 1) + BAR
-  const most = Math.max(2, (right - left) / (84 * k))
-  const name = (n: number, text: string) => ({
-    x: narrow ? left : right + 36,
-    y: narrow ? barTop(n) - row / 2 - 2 : barTop(n) + BAR / 2,
-    text: shortened(text, narrow ? right - left : view.width - right - 36, type),
-  })
+  const most = Math.max(2, (right - left) / (TICK_ROOM * k))
   const bars = variants.map((variant, n) => {
     const { time, columns } = variant.trace
     const columnsC = columnMost(time, columns.switchC, 0, end, Math.round(right - left))
     const spells = openSpells(variant.trace.marks, variant.job.duty.seconds).map(([from, until]) => [x(from), x(until)] as const)
-    const label = name(n, variant.name)
+    const middle = barTop(n) + BAR / 2
+    const name = svg`
+      <text class="label strong ${variant.series}" x=${right + 36} y=${middle} dy="0.34em">
+        <title>${variant.name}</title>${shortened(variant.name, view.width - right - 36, type)}</text>`
     return svg`
       ${ribbonMark(stretches(columnsC, left), spells, { left, right: x(variant.job.duty.seconds), top: barTop(n), height: BAR })}
-      ${narrow ? '' : lineSample(variant.series, variant === active, right + 10, label.y)}
-      <text class="label strong ${variant.series}" x=${label.x} y=${label.y} dy="0.34em"><title>${variant.name}</title>${label.text}</text>`
+      ${lineSample(variant.series, variant === active, narrow ? left - 28 : right + 10, middle)}
+      ${narrow ? '' : name}`
   })
-  const ticks = timeTicks(0, end, most).map(({ t, text }) => {
+  const ticks = timeTicks(0, end, most, end >= LONG ? 3600 : 0).map(({ t, text }) => {
     const anchor = t === 0 ? 'start' : x(t) > right - 16 ? 'end' : 'middle'
     return svg`<text class="tick" x=${x(t)} y=${bottom + 22 * k} text-anchor=${anchor}>${text}</text>`
   })

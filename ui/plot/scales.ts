@@ -57,7 +57,7 @@ export function valueAxis(low: number, high: number, unit: string): Axis {
   const ticks: Tick[] = []
   for (let n = Math.ceil(bottom / step - 1e-9); n * step <= top + step * 1e-9; n++)
     ticks.push({ value: fromUnit(n * step, unit), text: grouped(n * step, decimals) })
-  if (ticks.length > 0 && (toUnit(ticks[0].value, unit) - bottom) / step >= 0.4)
+  if (ticks.length > 0 && (toUnit(ticks[0].value, unit) - bottom) / step >= 0.25)
     ticks.unshift({ value: low, text: grouped(Math.round(bottom), 0) })
   return { low, high: fromUnit(top, unit), ticks }
 }

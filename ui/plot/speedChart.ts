@@ -46,6 +46,7 @@ export function speedChart(view: View): Chart {
   const heavyLast = [...drawn].sort((a, b) => Number(a.variant.active) - Number(b.variant.active))
   const asked = polyline(divided(exact(active.trace, 'asked', view), active.ratio), scales)
   const banded = drawn.find(({ variant }) => variant === active)?.bands ?? []
+  const surges = active.job.duty.phases.some(({ surge }) => surge !== null)
   const speeds = new Set(active.job.duty.phases.map(({ speed }) => speed).filter((speed) => speed > 0))
   const highest = Math.max(0, ...speeds)
   const text = speeds.size === 1 ? `asked ${show(highest, 'angular speed', units).number}` : 'dotted: asked'
@@ -53,13 +54,13 @@ export function speedChart(view: View): Chart {
     ? []
     : [
         { text, look: 'quiet', value: highest },
-        ...(banded.length > 0 ? [{ text: 'shaded: surges', look: 'quiet', value: highest }] : []),
+        ...(banded.length > 0 ? [{ text: `shaded: ${surges ? 'surges' : 'least to most'}`, look: 'quiet', value: highest }] : []),
       ]
 
   const reading = (variant: Shown, t: number) => show(Math.max(0, at(variant, 'speed', t)), 'angular speed', units).number
   return {
     ...{ id: 'speed', title: 'Speed at the spindle', height, scales, reads: '', words: speedWords(view) },
-    note: narrow ? `${unit} · dotted: asked` : unit,
+    ...{ unit, hint: narrow ? 'dotted: asked' : '' },
     readings: (t) => variants.map((variant) => ({ series: variant.series, active: variant === active, text: reading(variant, t) })),
     table: () => ({
       head: ['Time', `Asked, ${unit}`, ...variants.map(({ name }) => `${name}, ${unit}`)],

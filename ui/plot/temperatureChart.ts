@@ -1,7 +1,7 @@
 // The temperature chart: the switch of every variant, winding and frame of the active one, and the limits they meet.
 import { svg } from 'lit'
 import { openSpells } from '../../sim/judge.ts'
-import { CLASS_LIMIT_C } from '../../sim/parts/winding.ts'
+import { classLimitC } from '../../sim/handbook/insulation.ts'
 import { clockTime, show } from '../../sim/say/number.ts'
 import { unitFor } from '../../sim/say/units.ts'
 import { type Channel, valueAt } from '../../sim/trace.ts'
@@ -34,7 +34,7 @@ export function temperatureChart(view: View): Chart {
   const { variants, active, units } = view
   const unit = unitFor('temperature', units)
   const { cutoff, winding } = active.job.parts
-  const classC = CLASS_LIMIT_C[winding.insulation]
+  const classC = classLimitC(winding.insulation)
   const reached = variants.flatMap((variant) => reach(variant, variant === active)).filter(Number.isFinite)
   const limits = [classC, ...(cutoff.fitted === 'none' ? [] : [cutoff.opensAt])]
   const axis = valueAxis(temperatureFloor(Math.min(20, ...reached)), Math.max(...limits, ...reached), unit)
@@ -66,7 +66,7 @@ export function temperatureChart(view: View): Chart {
     degrees(t > endOf(variant) + 1 ? Number.NaN : valueAt(variant.trace, channel, t))
   return {
     ...{ id: 'temperature', title: 'Temperature', height, scales, reads: 'switch ', words: temperatureWords(view) },
-    note: `${unit} · heavy line: cutoff switch, thin: winding, dots: frame`,
+    ...{ unit, hint: 'heavy line: cutoff switch, thin: winding, dots: frame' },
     readings: (t) =>
       variants.map((variant) => ({ series: variant.series, active: variant === active, text: at(variant, 'switchC', t) })),
     table: () => ({

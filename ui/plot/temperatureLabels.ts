@@ -48,11 +48,12 @@ export const tripsWanted = (trips: readonly Trip[], { type, row }: View): (Wante
       const under = cy + aside
       const rightwards = [cx + 3, open ? over : under] as const
       const leftwards = [cx - width - 3, open ? over : under] as const
-      const further = [0, 1, 2].flatMap((n) => {
+      const further = [0, 1].flatMap((n) => {
         const y = open ? over - n * row : under + n * row
         return [[cx + 3, y] as const, [cx - width - 3, y] as const]
       })
-      const spots = [rightwards, leftwards, ...further, [cx + aside, open ? under - 4 : over + 4] as const]
+      const beside = [cx + aside, cx - aside - width].map((x) => [x, cy - height / 2] as const)
+      const spots = [rightwards, leftwards, ...further, ...beside]
       return { text, look: open ? 'bad strong' : 'strong', width, height, spots }
     })
 

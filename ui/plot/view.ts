@@ -16,7 +16,7 @@ const ROW = 18
 /** Room beside the plot, px before enlarging. */
 const GUTTERS = { wide: { left: 48, right: 172 }, narrow: { left: 40, right: 12 } } as const
 /** Least distance of time ticks, px before enlarging. */
-const TICK_ROOM = 84
+export const TICK_ROOM = 96
 /** Room above the plot, and under it with and without times. */
 const TOP = 9
 const FOOT = { times: 30, plain: 6 } as const
@@ -102,12 +102,12 @@ export function heightAt(line: Polyline, x: number): number | undefined {
 /** Spots for a label along a line: over and under it at steps through the plot. */
 export function alongLine(line: Polyline, box: Box, { width, height }: Pick<Wanted, 'width' | 'height'>): Wanted['spots'] {
   const spots: [number, number][] = []
-  for (let share = 0.06; share < 0.97; share += 0.05) {
-    const x = box.left + share * (box.right - box.left)
-    const y = heightAt(line, x)
-    if (y === undefined) continue
-    spots.push([x - width / 2, y + 4], [x - width / 2, y - height - 4])
-  }
+  for (const away of [3, 9, 15])
+    for (let share = 0.05; share < 0.96; share += 0.03) {
+      const x = box.left + share * (box.right - box.left)
+      const y = heightAt(line, x)
+      if (y !== undefined) spots.push([x - width / 2, y + away], [x - width / 2, y - height - away])
+    }
   return spots
 }
 

@@ -12,13 +12,14 @@ import { drag } from '../plot/drag.ts'
 import { dutyChart } from '../plot/dutyChart.ts'
 import { tell, type Window } from '../plot/events.ts'
 import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
+import { frameStyles } from '../plot/frameStyles.ts'
 import { readoutMark } from '../plot/layers/readout.ts'
 import { scrubberMark } from '../plot/layers/scrubber.ts'
-import { heading, heatKey, pointer, readingsLine, tableOf } from '../plot/parts.ts'
+import { markStyles } from '../plot/markStyles.ts'
+import { heading, heatKey, namesLine, pointer, readingsLine, tableOf } from '../plot/parts.ts'
 import { type Ribbons, ribbons } from '../plot/ribbons.ts'
 import type { Shown } from '../plot/shown.ts'
 import { speedChart } from '../plot/speedChart.ts'
-import { plotStyles } from '../plot/style.ts'
 import { temperatureChart } from '../plot/temperatureChart.ts'
 import { exactClock, exactWords } from '../plot/time.ts'
 import { type View, viewOf } from '../plot/view.ts'
@@ -29,8 +30,12 @@ declare global {
   }
 }
 
+/** Pressing a chart leaves the focus where the press put it: on the scrubber's handle. */
+const keepFocus = (event: Event): void => event.preventDefault()
 /** Half the width of the scrubber's handle, px before enlarging. */
 const HALF_HANDLE = 36
+/** Changes that move nothing but the moment and the window. */
+const MOVES: readonly PropertyKey[] = ['at', 'tables', 'windowFrom', 'windowTo']
 
 /**
  * The charts of a job over time.
@@ -38,7 +43,7 @@ const HALF_HANDLE = 36
  */
 @customElement('over-time')
 export class OverTime extends LitElement {
-  static override styles = plotStyles
+  static override styles = [markStyles, frameStyles]
 
   /** Variants, in their order; three are drawn, two on a phone. */
   @property({ attribute: false }) shown: readonly Shown[] = []
@@ -81,11 +86,12 @@ export class OverTime extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (![...changed.keys()].some((key) => key !== 'at' && key !== 'tables')) return
+    if ([...changed.keys()].every((key) => key === 'at' || key === 'tables')) return
     const { shown, units, width, k, windowFrom: from, windowTo: to } = this
     this.view = viewOf({ shown, units, from, to, width, k })
     this.charts = this.view ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!)) : []
-    this.bars = this.view && ribbons(this.view)
+    // The ribbons show the whole job: another window leaves them as they are.
+    if (!this.bars || [...changed.keys()].some((key) => !MOVES.includes(key))) this.bars = this.view && ribbons(this.view)
   }
 
   private turn(id: string): void {
@@ -160,7 +166,8 @@ export class OverTime extends LitElement {
         style="left: ${x(t)}px; top: ${(top + bottom) / 2}px"
         @keydown=${(event: KeyboardEvent) => this.frameByKey(event, what, end)}></div>`
     return html`
-      ${heading({ title, note: html`${hint} ${heatKey(units)}`, left: narrow ? 0 : left }, open, () => this.turn('ribbons'))}
+      ${heading({ title, unit: '', hint: html`${hint} ${heatKey(units)}`, left: narrow ? 0 : left }, open, () => this.turn('ribbons'))}
+      ${narrow ? namesLine(view.variants, view.active) : nothing}
       <div class="chart" @pointerdown=${(event: PointerEvent) => this.dragFrame(event, view)}>
         <svg role="img" aria-label=${bars.words} width=${view.width} height=${bars.height}>
           ${guard([bars], () => bars.still)}
@@ -173,7 +180,7 @@ export class OverTime extends LitElement {
 
   private renderChart(view: View, chart: Chart): TemplateResult {
     const { narrow, right, row, k } = view
-    const { title, note, scales, height, reads } = chart
+    const { title, unit, hint, scales, height, reads } = chart
     const { at } = this
     const left = narrow ? 0 : view.left
     const open = this.tables.has(chart.id)
@@ -181,9 +188,9 @@ export class OverTime extends LitElement {
     const readings = chart.readings(at)
     const place = { x: right + 10, right: right + 86 * k, row, bottom: scales.box.bottom + 4 }
     return html`
-      ${heading({ title, note, left }, open, () => this.turn(chart.id))}
+      ${heading({ title, unit, hint, left }, open, () => this.turn(chart.id))}
       ${narrow ? readingsLine(reads, at, readings, left) : nothing}
-      <div class="chart" @pointerdown=${(event: PointerEvent) => this.scrub(event, view)}>
+      <div class="chart" @pointerdown=${(event: PointerEvent) => this.scrub(event, view)} @mousedown=${keepFocus}>
         <svg role="img" aria-label=${chart.words} width=${view.width} height=${height}>
           ${guard([chart], () => chart.still)}
           ${scrubberMark(at, scales, timed ? 8 : 0)}

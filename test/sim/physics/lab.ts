@@ -125,6 +125,17 @@ export function zero(f: (x: number) => number, a: number, b: number): number {
   }
 }
 
+/** Where f is highest between a and b, having one hill there: by golden section, to 1e-6 of the span. */
+export function highest(f: (x: number) => number, a: number, b: number): number {
+  const end = 1e-6 * (b - a)
+  while (b - a > end) {
+    const [p, q] = [a + 0.382 * (b - a), b - 0.382 * (b - a)]
+    if (f(p) < f(q)) a = p
+    else b = q
+  }
+  return (a + b) / 2
+}
+
 /** Current that neither rises nor falls at this speed. A */
 export const currentAt = (plant: Plant, at: At, most = 1e4): number =>
   zero((i) => look(plant, { ...at, i }).currentRate, 0, most)

@@ -7,6 +7,7 @@ import {
   currentAt,
   flatOut,
   follow,
+  highest,
   holding,
   look,
   near,
@@ -126,14 +127,9 @@ describe('O07: speed sag under a cut', () => {
       const { flow } = look(plant, { ...cold, ...at(torque, cold), cut: { kind: 'torque', torque } })
       return flow('work') / flow('taken')
     }
-    let [least, most] = [1, 6]
-    while (most - least > 1e-6) {
-      const [p, q] = [least + 0.382 * (most - least), most - 0.382 * (most - least)]
-      if (efficiency(p) < efficiency(q)) least = p
-      else most = q
-    }
-    near(efficiency(least), answers.eta_max, 1e-9)
-    near(at(least, cold).i, answers.I_at_eta_max_A, 1e-6)
+    const best = highest(efficiency, 1, 6)
+    near(efficiency(best), answers.eta_max, 1e-9)
+    near(at(best, cold).i, answers.I_at_eta_max_A, 1e-6)
   })
 })
 

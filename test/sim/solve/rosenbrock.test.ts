@@ -153,21 +153,41 @@ describe('effort', () => {
 })
 
 describe('landing', () => {
-  it('ends exactly at tEnd and never past it, and leaves no sliver', () => {
+  it('ends exactly at tEnd and never past it', () => {
     const stepper = begun(pendulum, [...pendulumAt(0)], 1e-4)
     let tEnd = 0
     for (let k = 0; k < 200; k++) {
       tEnd += 0.01 + 0.37 * Math.abs(Math.sin(k))
-      let size = 0
-      while (stepper.t < tEnd) {
-        expect(stepper.step(tEnd)).toBe(null)
-        expect(stepper.t).toBeLessThanOrEqual(tEnd)
-        const last = stepper.t - stepper.tOld
-        if (stepper.t === tEnd && size > 0) expect(last).toBeGreaterThan(0.009 * size)
-        size = last
-      }
+      across(stepper, tEnd, () => expect(stepper.t).toBeLessThanOrEqual(tEnd))
       expect(stepper.t).toBe(tEnd)
     }
+    // Here t + (tEnd − t) is not tEnd in floating point.
+    stepper.start(2 ** -53, pendulumAt(0), 2)
+    across(stepper, 1 + 2 ** -52)
+    expect(stepper.t).toBe(1 + 2 ** -52)
+  })
+
+  it('leaves no sliver: stretches to an end just ahead, halves the way to one less than two steps off', () => {
+    const sizes = (tEnd: number) => {
+      const stepper = begun(oscillator, [1, 0], 1e-2, 0.1)
+      const taken: number[] = []
+      across(stepper, tEnd, () => taken.push(stepper.t - stepper.tOld))
+      return taken
+    }
+    expect(sizes(0.1009)).toEqual([0.1009])
+    expect(sizes(0.15)).toEqual([0.075, 0.075])
+    expect(sizes(0.3)[0]).toBe(0.1)
+  })
+
+  it('does not grow right after a rejection', () => {
+    const stepper = begun(hyperbola, [0.6], 1e-3)
+    let rejected = 0
+    across(stepper, 50, () => {
+      const size = stepper.t - stepper.tOld
+      if (stepper.effort.rejected > rejected) expect(stepper.nextStep).toBeLessThan(size * (1 + 1e-12))
+      rejected = stepper.effort.rejected
+    })
+    expect(rejected).toBeGreaterThan(10)
   })
 
   it('keeps its stride across a short stop, and offers it to the next segment', () => {
@@ -179,21 +199,30 @@ describe('landing', () => {
   })
 
   it('takes a segment of any length above zero, down to a rounding of the time', () => {
-    const stepper = begun(oscillator, [1, 0], 1e-4, 1e-3)
-    expect(stepper.step(1e-15)).toBe(null)
-    expect(stepper.t).toBe(1e-15)
+    for (const firstStep of [1e-3, 1e-15]) {
+      const short = begun(oscillator, [1, 0], 1e-4, firstStep)
+      expect(short.step(1e-15)).toBe(null)
+      expect(short.t).toBe(1e-15)
+    }
+    const stepper = begun(oscillator, [1, 0], 1e-4)
+    across(stepper, 1e-15)
     expect(() => stepper.step(1e-15)).toThrow(RangeError)
   })
 
-  it('starts afresh anywhere, from a copy', () => {
-    const y0 = Float64Array.of(Math.cos(7), -Math.sin(7))
-    const stepper = begun(oscillator, [9, 9], 1e-7)
-    across(stepper, 3)
-    stepper.start(7, y0, 0.1)
-    expect([stepper.t, stepper.tOld]).toEqual([7, 7])
-    across(stepper, 8)
+  it('starts afresh anywhere, from a copy, without a memory', () => {
+    const fresh = begun(oscillator, [Math.cos(7), -Math.sin(7)], 1e-7)
+    const used = begun(oscillator, [9, 9], 1e-7, 1)
+    across(used, 3)
+    const y0 = Float64Array.from(fresh.y)
+    for (const stepper of [fresh, used]) {
+      stepper.start(7, y0, 0.1)
+      expect([stepper.t, stepper.tOld]).toEqual([7, 7])
+      expect(across(stepper, 8)).toBe(null)
+      expect(Math.abs(stepper.y[0] - Math.cos(8))).toBeLessThan(1e-6)
+    }
     expect(y0).toEqual(Float64Array.of(Math.cos(7), -Math.sin(7)))
-    expect(Math.abs(stepper.y[0] - Math.cos(8))).toBeLessThan(1e-6)
+    expect(used.y).toEqual(fresh.y)
+    expect(used.nextStep).toBe(fresh.nextStep)
   })
 })
 

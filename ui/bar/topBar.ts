@@ -1,0 +1,80 @@
+// The bar over the sheet: the mark, the job and the examples, units, text size, theme, print, open and save.
+import { html, LitElement } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import { live } from 'lit/directives/live.js'
+import type { Scenario } from '../../sim/scenario.ts'
+import type { Units } from '../../sim/say/units.ts'
+import { wish } from '../events.ts'
+import type { Settings } from '../settings.ts'
+import { base, buttons } from '../style/base.ts'
+import { mark } from '../style/marks.ts'
+import { barStyle } from './barStyle.ts'
+
+@customElement('top-bar')
+export class TopBar extends LitElement {
+  static styles = [base, buttons, barStyle]
+
+  @property() job = ''
+  @property({ attribute: false }) demos: readonly Scenario[] = []
+  @property({ attribute: false }) settings!: Settings
+
+  private units(part: Partial<Units>): void {
+    wish(this, { kind: 'units', units: { ...this.settings.units, ...part } })
+  }
+
+  private pair<T extends string>(name: string, now: T, options: Readonly<Record<T, string>>, use: (value: T) => void) {
+    return html`<div class="pair" role="group" aria-label=${name}>
+      ${(Object.keys(options) as T[]).map(
+        (value) =>
+          html`<button aria-pressed=${value === now ? 'true' : 'false'} @click=${() => use(value)}>${options[value]}</button>`,
+      )}
+    </div>`
+  }
+
+  private example = (event: Event) => {
+    const list = event.currentTarget as HTMLSelectElement
+    const scenario = this.demos[Number(list.value)]
+    if (scenario) wish(this, { kind: 'job', scenario })
+  }
+
+  private opened = (event: Event) => {
+    const box = event.currentTarget as HTMLInputElement
+    const file = box.files?.[0]
+    if (file) wish(this, { kind: 'open file', file })
+    box.value = ''
+  }
+
+  render() {
+    const { settings, demos, job } = this
+    const at = demos.findIndex(({ name }) => name === job)
+    const dark = settings.theme === 'dark'
+    const large = settings.size === 'large'
+    return html`
+      <div class="name">${mark}<span>Dutywright</span></div>
+      <div class="job">
+        <label class="unseen" for="job">Job on the sheet; choose another example</label>
+        <select id="job" @change=${this.example}>
+          ${at < 0 ? html`<option value="-1" .selected=${live(true)}>${job}</option>` : ''}
+          ${demos.map(({ name }, index) => html`<option value=${index} .selected=${live(index === at)}>${name}</option>`)}
+        </select>
+        <label class="button file"><input class="unseen" type="file" accept=".json,application/json" @change=${this.opened} />Open</label>
+        <button @click=${() => wish(this, { kind: 'save' })}>Save job</button>
+      </div>
+      <div class="set">
+        ${this.pair('Units', settings.units.system, { us: 'hp, in', metric: 'kW, mm' }, (system) => this.units({ system }))}
+        ${this.pair('Temperature', settings.units.temperature, { '°C': '°C', '°F': '°F' }, (temperature) =>
+          this.units({ temperature }),
+        )}
+        <button aria-pressed=${large ? 'true' : 'false'}
+          @click=${() => wish(this, { kind: 'size', size: large ? 'plain' : 'large' })}>Larger text</button>
+        <button @click=${() => wish(this, { kind: 'theme', theme: dark ? 'light' : 'dark' })}>${dark ? 'Light' : 'Dark'}</button>
+        <button class="print" @click=${() => print()}>Print</button>
+      </div>`
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'top-bar': TopBar
+  }
+}

@@ -1,0 +1,122 @@
+// How a field looks: label, frame with the unit inside, one helper line, and what is wrong with it.
+import { css, html, nothing, svg, type TemplateResult } from 'lit'
+import type { Problem } from '../../sim/problem.ts'
+import type { Input } from '../../sim/scenario.ts'
+
+export const fieldStyle = css`
+  label,
+  legend {
+    display: block;
+    margin-bottom: 4px;
+    font: var(--type-label);
+    font-weight: 500;
+  }
+  .frame {
+    display: flex;
+    align-items: center;
+    min-height: var(--field);
+    border: 1px solid var(--ink3);
+    border-radius: var(--round-field);
+    background: var(--paper);
+  }
+  .frame:focus-within {
+    outline: var(--focus-ring);
+    outline-offset: var(--focus-offset);
+  }
+  input,
+  select {
+    flex: 1;
+    width: 100%;
+    min-width: 0;
+    min-height: calc(var(--field) - 2px);
+    padding: 0 12px;
+    border: 0;
+    border-radius: var(--round-field);
+    outline: 0;
+    background: none;
+    color: var(--ink);
+    font: var(--type-value);
+    font-variant-numeric: inherit;
+  }
+  select,
+  input.words {
+    font: var(--type-body);
+    font-weight: 500;
+    text-overflow: ellipsis;
+  }
+  option {
+    background: var(--paper);
+    color: var(--ink);
+  }
+  .unit {
+    padding-right: 12px;
+    color: var(--ink2);
+    font: var(--type-label);
+    white-space: nowrap;
+  }
+  .helper {
+    margin-top: 4px;
+    overflow-wrap: anywhere;
+  }
+  .wrong .frame {
+    border: 1.5px solid var(--bad);
+    background: var(--bad-soft);
+  }
+  .wrong .helper {
+    display: flex;
+    gap: 6px;
+    color: var(--bad);
+    font: var(--type-note);
+    font-weight: 500;
+  }
+  .wrong svg {
+    flex: none;
+    margin-top: 1px;
+  }
+  .offers {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 8px;
+    margin-top: 8px;
+  }
+  .changed .frame {
+    border-left: 4px solid var(--act);
+  }
+`
+
+const warning = svg`<svg width="16" height="16" viewBox="0 0 16 16" aria-hidden="true"
+  fill="none" stroke="currentColor" stroke-width="1.5" stroke-linejoin="round">
+  <path d="M8 1.8 15 14H1Z M8 6v4 M8 11.6v1" /></svg>`
+
+const sentence = (text: string): string => {
+  const whole = text.charAt(0).toUpperCase() + text.slice(1)
+  return /[.!?]$/.test(whole) ? whole : `${whole}.`
+}
+
+/** The one line under a field: what is wrong, or where the value is from, or how to get it. */
+export function helperLine(
+  input: Input,
+  problem: Problem | null,
+  asFound: string | null,
+  use: (text: string) => void,
+): TemplateResult {
+  if (problem) {
+    const offers = (problem.offers ?? []).slice(0, 3)
+    return html`<p class="helper" id="helper">${warning}<span>${problem.wrong} ${problem.wouldDo}</span></p>
+      ${
+        offers.length > 0
+          ? html`<div class="offers">
+              ${offers.map((offer) => html`<button class="act" @click=${() => use(offer)}>Use ${offer}</button>`)}
+            </div>`
+          : nothing
+      }`
+  }
+  const likely = input.low && input.high ? ` Likely ${input.low} to ${input.high}.` : ''
+  const words =
+    asFound !== null
+      ? `This variant only. As found: ${asFound}.`
+      : input.source
+        ? sentence(input.source) + likely
+        : [input.usual && input.text !== '' ? 'Usual value.' : '', input.field.help ?? ''].join(' ').trim()
+  return html`<p class="helper note" id="helper">${words}</p>`
+}

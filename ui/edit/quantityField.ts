@@ -1,0 +1,71 @@
+// A number with a unit: takes any text a person writes, shows it in the units asked for, never changes it unasked.
+import { html, LitElement } from 'lit'
+import { customElement, property, query } from 'lit/decorators.js'
+import { live } from 'lit/directives/live.js'
+import { classMap } from 'lit/directives/class-map.js'
+import type { Problem } from '../../sim/problem.ts'
+import type { Input } from '../../sim/scenario.ts'
+import type { Units } from '../../sim/say/units.ts'
+import { wish } from '../events.ts'
+import { base, buttons } from '../style/base.ts'
+import { fieldStyle, helperLine } from './fieldStyle.ts'
+import { type FieldText, fieldText, storedText } from './shownText.ts'
+
+@customElement('quantity-field')
+export class QuantityFieldElement extends LitElement {
+  static styles = [base, buttons, fieldStyle]
+  static shadowRootOptions = { ...LitElement.shadowRootOptions, delegatesFocus: true }
+
+  @property({ attribute: false }) input!: Input
+  @property({ attribute: false }) units!: Units
+  @property({ attribute: false }) problem: Problem | null = null
+  /** What the job as found has here, where the chosen variant differs. */
+  @property({ attribute: false }) asFound: string | null = null
+  @query('input') private box!: HTMLInputElement
+
+  private get shown(): FieldText {
+    const { field, text } = this.input
+    return field.kind === 'quantity' ? fieldText(field, text, this.units) : { text, unit: '' }
+  }
+
+  private commit = () => {
+    const { field, path } = this.input
+    const { text, unit } = this.shown
+    if (field.kind !== 'quantity' || this.box.value.trim() === text) return
+    wish(this, { kind: 'edit', path, text: storedText(field, this.box.value, unit) })
+    // Where nothing changes (an emptied box whose usual value returns), the box still shows what stands.
+    this.requestUpdate()
+  }
+
+  private key = (event: KeyboardEvent) => {
+    if (event.key === 'Enter') this.commit()
+    if (event.key === 'Escape' && this.box.value !== this.shown.text) {
+      event.stopPropagation()
+      this.box.value = this.shown.text
+    }
+  }
+
+  render() {
+    const { field, path } = this.input
+    const { text, unit } = this.shown
+    const state = classMap({ wrong: this.problem !== null, changed: this.asFound !== null })
+    return html`<div class=${state}>
+      <label for="box">${field.label}</label>
+      <div class="frame">
+        <input id="box" type="text" autocomplete="off" spellcheck="false" aria-describedby="unit helper"
+          aria-invalid=${this.problem ? 'true' : 'false'}
+          .value=${live(text)} @change=${this.commit} @keydown=${this.key} />
+        <span class="unit" id="unit">${unit}</span>
+      </div>
+      ${helperLine(this.input, this.problem, this.asFound, (offer) =>
+        wish(this, { kind: 'edit', path, text: offer }),
+      )}
+    </div>`
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'quantity-field': QuantityFieldElement
+  }
+}

@@ -1,0 +1,51 @@
+// Wishes that reach out of the page: a file opened or saved, work cancelled or checked; and settings remembered.
+import type { Problem } from '../sim/problem.ts'
+import { LARGEST_FILE, read, readFile } from '../sim/read.ts'
+import { takeUp, toSave } from './change/job.ts'
+import type { Checker } from './check.ts'
+import type { Wish } from './events.ts'
+import type { Runner } from './runner.ts'
+import { saveSettings } from './settings.ts'
+import type { State, Store } from './store.ts'
+import { granted } from './wishes.ts'
+
+/** Does what a wish asks. */
+export async function grant(store: Store, runner: Runner, checker: Checker, wish: Wish): Promise<void> {
+  const { settings } = store.state
+  store.change((state) => granted(state, wish))
+  if (store.state.settings !== settings) saveSettings(() => localStorage, store.state.settings)
+  if (wish.kind === 'cancel') runner.cancel()
+  else if (wish.kind === 'again') runner.again()
+  else if (wish.kind === 'check') checker.start()
+  else if (wish.kind === 'cancel check') checker.cancel()
+  else if (wish.kind === 'save') save(store.state)
+  else if (wish.kind === 'open file') {
+    const opened = await opening(wish.file)
+    store.change((state) => opened(state))
+  }
+}
+
+/** What opening a file does to the state: another job in it, or a notice saying why not. */
+async function opening(file: File): Promise<(state: State) => State> {
+  const refused = (problems: readonly Problem[]) => (state: State) => ({
+    ...state,
+    notice: { words: 'That file was not opened. The job on this page is untouched.', problems },
+  })
+  // By its size first: a film is not read into memory to find out that it is not a job.
+  const text = file.size > LARGEST_FILE * 3 ? 'x'.repeat(LARGEST_FILE + 1) : await file.text().catch(() => '')
+  const found = readFile(text)
+  if (!found.ok) return refused(found.problems)
+  const checked = read(found.scenario)
+  if (!checked.ok) return refused(checked.problems)
+  return (state) => takeUp(state, found.scenario)
+}
+
+/** Hands the job to the browser as a file to save. */
+function save(state: State): void {
+  const text = `${JSON.stringify(toSave(state), null, 2)}\n`
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
+  link.download = `${state.scenario.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'job'}.json`
+  link.click()
+  URL.revokeObjectURL(link.href)
+}

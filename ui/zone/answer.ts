@@ -1,0 +1,118 @@
+// Zone A: the answer beside the drive line, and the four stations where everything can be changed.
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import type { Job } from '../../sim/job.ts'
+import { CAUTION } from '../../sim/say/report.ts'
+import type { Station } from '../../sim/say/stations.ts'
+import type { Try } from '../change/tries.ts'
+import type { FormState } from '../edit/field.ts'
+import { stationOf } from '../edit/groups.ts'
+import { wish } from '../events.ts'
+import type { Check } from '../store.ts'
+import { base, buttons } from '../style/base.ts'
+import { second, secondStyle } from './second.ts'
+import type { ShownJob } from './shownJob.ts'
+import { limits, numbers, sentence, wordStyle } from './words.ts'
+import './driveWords.ts'
+import './stations.ts'
+
+@customElement('answer-zone')
+export class AnswerZone extends LitElement {
+  static styles = [
+    base,
+    buttons,
+    wordStyle,
+    secondStyle,
+    css`
+      .top {
+        display: grid;
+        grid-template: 'drive words' auto 'drive numbers' 1fr / minmax(0, 1fr) calc(392px * var(--k));
+        gap: 20px 48px;
+        padding-bottom: 24px;
+      }
+      .words {
+        grid-area: words;
+      }
+      .drive {
+        grid-area: drive;
+      }
+      .figures {
+        grid-area: numbers;
+      }
+      .why {
+        margin: 4px 0 14px;
+      }
+      .worth {
+        margin-top: 12px;
+        padding-left: 12px;
+        border-left: 3px solid var(--hatch);
+      }
+      .caution {
+        margin-top: 12px;
+      }
+      .waiting {
+        min-height: 420px;
+        font: var(--type-answer);
+        color: var(--ink2);
+      }
+      @media (max-width: 1199.98px) {
+        .top {
+          grid-template: 'words' 'drive' 'numbers' / minmax(0, 1fr);
+        }
+        .sentence {
+          max-width: 34ch;
+        }
+      }
+      @media print {
+        button {
+          display: none;
+        }
+      }
+    `,
+  ]
+
+  /** The answer on show; null until the first one is there. */
+  @property({ attribute: false }) shown: ShownJob | null = null
+  @property({ attribute: false }) next: Try | null = null
+  @property({ attribute: false }) check: Check | null = null
+  @property({ type: Number }) at = 0
+  /** The job as asked, for the stations' summaries. */
+  @property({ attribute: false }) job: Job | null = null
+  @property({ attribute: false }) form!: FormState
+  @property({ attribute: false }) station: Station | null = null
+  @property({ attribute: false }) target: { readonly path: string; readonly n: number } | null = null
+
+  private answer(shown: ShownJob) {
+    const { units } = this.form
+    const { next } = this
+    return html`<div class="top">
+      <div class="words">${sentence(shown, units)}</div>
+      <drive-words class="drive" .result=${shown.result} .units=${units} .at=${this.at}></drive-words>
+      <div class="figures">
+        ${numbers(shown, units)} ${limits(shown, units)}
+        ${next ? html`<button class="main" @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
+        ${second(this, this.check, units)}
+        ${shown.result.notes.map(
+          ({ path, wrong, wouldDo }) => html`<p class="note worth">${wrong} ${wouldDo}
+            ${
+              stationOf(path)
+                ? html`<button class="link" @click=${() => wish(this, { kind: 'go to field', path })}>Go to the field</button>`
+                : nothing
+            }</p>`,
+        )}
+        <p class="note caution">${CAUTION}</p>
+      </div>
+    </div>`
+  }
+
+  render() {
+    return html`${this.shown ? this.answer(this.shown) : html`<p class="waiting">Will this motor do the job?</p>`}
+      <station-strip .job=${this.job} .form=${this.form} .open=${this.station} .target=${this.target}></station-strip>`
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'answer-zone': AnswerZone
+  }
+}

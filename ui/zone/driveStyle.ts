@@ -1,0 +1,132 @@
+// How the drive line in words looks: parts strung on one line, heat as swatches, the key beneath.
+import { css } from 'lit'
+
+export const driveStyle = css`
+  :host {
+    display: flex;
+    flex-direction: column;
+    min-height: 100%;
+    padding: 16px 24px 20px;
+    border: 1px dotted var(--ink3);
+  }
+  .head {
+    margin-bottom: 6px;
+  }
+  ol {
+    flex: 1;
+    display: flex;
+    flex-direction: column;
+    justify-content: space-around;
+  }
+  li {
+    position: relative;
+    display: grid;
+    grid-template-columns: 56px 1fr auto;
+    gap: 4px 20px;
+    align-items: center;
+    padding: 12px 0;
+  }
+  /* The line that strings the parts together: wire, shaft, belt. */
+  li + li::before {
+    content: '';
+    position: absolute;
+    left: 27px;
+    bottom: calc(100% - 10px);
+    height: 26px;
+    border-left: 1.75px solid var(--ink);
+  }
+  .glyph {
+    position: relative;
+    display: block;
+    height: 56px;
+    background: var(--paper);
+  }
+  .is p {
+    max-width: 44ch;
+  }
+  .does {
+    display: grid;
+    justify-items: end;
+    font: var(--type-key-number);
+    text-align: right;
+    white-space: nowrap;
+  }
+  .does b {
+    font-weight: 600;
+  }
+  .heat {
+    grid-column: 2 / -1;
+    display: grid;
+    grid-template-columns: repeat(3, minmax(0, 1fr));
+    gap: 16px;
+    margin-top: 6px;
+  }
+  .heat dd {
+    display: flex;
+    align-items: center;
+    gap: 10px;
+    font: var(--type-value);
+    white-space: nowrap;
+  }
+  .heat i {
+    width: 36px;
+    height: 22px;
+    border: 1.25px solid var(--ink);
+    border-radius: 2px;
+  }
+  .key {
+    width: min(100%, 340px);
+    margin: 12px 0 0 76px;
+  }
+  .bar {
+    height: 12px;
+    margin-top: 4px;
+    border: 1px solid var(--ink);
+  }
+  .stops {
+    position: relative;
+    height: calc(22px * var(--k));
+  }
+  .stops span {
+    position: absolute;
+    padding-top: 3px;
+    transform: translateX(-50%);
+    white-space: nowrap;
+  }
+  .stops span:first-child {
+    transform: none;
+  }
+  .stops span:last-child {
+    transform: translateX(-100%);
+  }
+  @media (max-width: 759.98px) {
+    :host {
+      padding: 12px 0;
+      border-width: 1px 0;
+    }
+    li {
+      grid-template-columns: 44px 1fr auto;
+      gap: 4px 12px;
+    }
+    .glyph {
+      height: 44px;
+    }
+    .glyph svg {
+      width: 44px;
+      height: 44px;
+    }
+    li + li::before {
+      left: 21px;
+    }
+    .heat {
+      grid-column: 1 / -1;
+      gap: 8px;
+    }
+    .heat i {
+      width: 24px;
+    }
+    .key {
+      margin-left: 0;
+    }
+  }
+`
