@@ -14,7 +14,7 @@ import { answerOf, inShort } from '../sim/say/answer.ts'
 import { csvLines } from '../sim/say/csv.ts'
 import { jobReport } from '../sim/say/report.ts'
 import type { Units } from '../sim/say/units.ts'
-import type { Scenario, Variant } from '../sim/scenario.ts'
+import { type Scenario, type Variant, variantsOf } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
 import { progressLine } from './progress.ts'
 
@@ -50,7 +50,12 @@ interface Done {
   readonly check: CrossCheck | null
 }
 
-const tell = (text: string): void => void process.stderr.write(`${text}\n`)
+/** Names and keys come from the file: whatever would steer a terminal is shown as a box. */
+const harmless = (text: string): string =>
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out.
+  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, '□')
+
+const tell = (text: string): void => void process.stderr.write(`${harmless(text)}\n`)
 
 function options(): { files: string[]; options: Options } | string {
   let parsed: ReturnType<typeof parse>
@@ -134,15 +139,12 @@ function perform(file: string, options: Options): Done | readonly Problem[] {
   const opened = readFile(text)
   if (!opened.ok) return opened.problems
   const { scenario } = opened
-  const variants = Array.isArray(scenario.variants) ? scenario.variants : []
-  const variant =
-    options.variant === undefined ? undefined : variants.find(({ name }) => name === options.variant)
-  if (options.variant !== undefined && !variant) {
-    const names = variants.map(({ name }) => name)
-    const guess = nearest(options.variant, names)
-    const known =
-      names.length > 0 ? `Known: ${names.map((name) => `"${name}"`).join(', ')}.` : 'This job has none.'
-    return fault(`No variant is called "${options.variant}".`, guess ? `Did you mean "${guess}"?` : known)
+  const { variant: wanted } = options
+  const variants = variantsOf(scenario)
+  const variant = variants.find(({ name }) => name === wanted)
+  if (wanted !== undefined && !variant) {
+    const base = read(scenario)
+    return base.ok ? noVariant(wanted, variants) : base.problems
   }
   const reading = read(scenario, variant)
   if (!reading.ok) return reading.problems
@@ -155,6 +157,14 @@ function perform(file: string, options: Options): Done | readonly Problem[] {
       )
     : null
   return { file, scenario, variant, job, notes, trace, figures: judge(job, trace), check }
+}
+
+function noVariant(wanted: string, variants: readonly Variant[]): readonly Problem[] {
+  const names = variants.map(({ name }) => name)
+  const guess = nearest(wanted, names)
+  const known =
+    names.length > 0 ? `Known: ${names.map((name) => `"${name}"`).join(', ')}.` : 'This job has none.'
+  return fault(`No variant is called "${wanted}".`, guess ? `Did you mean "${guess}"?` : known)
 }
 
 const jsonLine = (
@@ -209,7 +219,7 @@ async function main(): Promise<number> {
     if (json) process.stdout.write(`${jsonLine(outcome, units)}\n`)
     else {
       const title = `${outcome.scenario.name}${outcome.variant ? `, ${outcome.variant.name}` : ''} (${inShort(outcome.job)})`
-      process.stdout.write(`${jobReport(title, outcome, units)}\n`)
+      process.stdout.write(`${harmless(jobReport(title, outcome, units))}\n`)
     }
     if (csv === undefined) continue
     try {

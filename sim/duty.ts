@@ -87,11 +87,12 @@ export interface Duty {
   readonly startC: number
 }
 
-/** A phase shorter than this is skipped. s */
+/** A phase no longer than this is skipped. s */
 export const SHORTEST_PHASE = 1e-9
 
 /** Length of a phase as it is run, s. */
-export const phaseSeconds = (phase: Phase): number => (phase.seconds < SHORTEST_PHASE ? 0 : phase.seconds)
+export const phaseSeconds = ({ seconds }: Pick<Phase, 'seconds'>): number =>
+  seconds <= SHORTEST_PHASE ? 0 : seconds
 
 /** Length of one cycle, s. */
 export const cycleSeconds = (duty: Duty): number =>

@@ -1,7 +1,7 @@
 // The scenario: the job as a person writes it. What it may hold, declared from the parts' field tables.
 import * as v from 'valibot'
 import { DutyFields } from './duty.ts'
-import { type Field, fieldOf, textOf, unwrap, usualOf, words } from './field.ts'
+import { type Field, fieldOf, unwrap, usualOf, words } from './field.ts'
 import { BeltFields } from './parts/belt.ts'
 import { ControllerFields } from './parts/controller.ts'
 import { CutoffFields } from './parts/cutoff.ts'
@@ -11,6 +11,7 @@ import { PlateFields } from './parts/plate.ts'
 import { RotorFields } from './parts/rotor.ts'
 import { SupplyFields } from './parts/supply.ts'
 import { WindingFields } from './parts/winding.ts'
+import { textOf } from './reading.ts'
 
 /** The newest format this reader knows. */
 export const FORMAT = 1
@@ -18,7 +19,11 @@ export const FORMAT = 1
 /** A name and changes by path, still text; null takes an input back to its usual value. */
 export const VariantFields = v.object({
   name: words({ label: 'Name of the variant', longest: 60 }),
-  changes: v.record(v.string(), v.nullable(v.string())),
+  changes: v.record(
+    v.string(),
+    v.nullable(v.string('A change is a text, or null for the usual value.')),
+    'Changes must be a group: paths and their texts.',
+  ),
 })
 export type Variant = v.InferOutput<typeof VariantFields>
 
@@ -26,7 +31,7 @@ export type Variant = v.InferOutput<typeof VariantFields>
 const MOST_VARIANTS = 24
 
 export const ScenarioFields = v.object({
-  format: v.literal(FORMAT),
+  format: v.literal(FORMAT, `The format this version reads is the number ${FORMAT}.`),
   name: words({ label: 'Name of the job', longest: 80 }),
   about: v.optional(words({ label: 'About the job', longest: 2000 })),
   plate: v.optional(PlateFields, {}),
@@ -168,6 +173,12 @@ export function withChange(scenario: Scenario, path: string, value: unknown): Sc
     return copy
   }
   return change(scenario, path.split('.')) as Scenario
+}
+
+/** The variants of a scenario that can be used; what is amiss with the others, the reader tells. */
+export function variantsOf(scenario: unknown): readonly Variant[] {
+  const given = givenAt(scenario, 'variants')
+  return Array.isArray(given) ? given.filter((each) => v.is(VariantFields, each)) : []
 }
 
 /** A scenario with a variant's changes put in. */

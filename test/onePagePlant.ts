@@ -1,5 +1,6 @@
 // The whole plant of PHYSICS.md on one page, written apart from sim/ as its oracle: other code, another integrator.
 import type { ReferenceFile } from '../scenarios/referenceRuns.ts'
+import { step, type Vector } from './implicitStep.ts'
 
 /** The numbers of a plant by the short names of test/checks/runs.json, and what its runs do without. SI, °C. */
 export type PageNumbers = ReferenceFile['base'] & {
@@ -27,9 +28,10 @@ export interface PageRun {
   peak: [number, number, number]
 }
 
-type Vector = number[]
+/** Typical sizes of the six states, under which errors are not counted relative to them. */
+const FLOOR = [1e-2, 1e-1, 1e-1, 1, 1, 1]
 
-/** Sets the inputs of a moment: drive on, asked speed at `since` and its slope, load, surge. */
+/** What is set from outside: drive on, asked speed at `since` and its slope, load, surge. */
 interface Inputs {
   on: boolean
   asked: number
@@ -39,7 +41,12 @@ interface Inputs {
   surge: number
 }
 
-function ratesOf(p: PageNumbers, { on, asked, slope, since, phase, surge }: Inputs, t: number, y: Vector): Vector {
+function ratesOf(
+  p: PageNumbers,
+  { on, asked, slope, since, phase, surge }: Inputs,
+  t: number,
+  y: Vector,
+): Vector {
   const [i, w, x, Tw, Tm, Ts] = y
   const R = (p.R20 * (235 + Tw)) / 255
   const k = p.k20 * (1 + p.kTempCoeff * (Tm - 20))
@@ -93,70 +100,14 @@ function ratesOf(p: PageNumbers, { on, asked, slope, since, phase, surge }: Inpu
   ]
 }
 
-// SDIRK of order 4, L-stable, five implicit stages: Hairer & Wanner, Solving ODEs II, 2nd ed., IV.6, eq. (6.16).
-const A = [
-  [1 / 4],
-  [1 / 2, 1 / 4],
-  [17 / 50, -1 / 25, 1 / 4],
-  [371 / 1360, -137 / 2720, 15 / 544, 1 / 4],
-  [25 / 24, -49 / 48, 125 / 16, -85 / 12, 1 / 4],
-]
-const C = [1 / 4, 3 / 4, 11 / 20, 1 / 2, 1]
-const E = [-3 / 16, -27 / 32, 25 / 32, 0, 1 / 4]
-const FLOOR = [1e-2, 1e-1, 1e-1, 1, 1, 1]
-
-/** Solves M x = b by Gauss–Jordan with pivoting, on copies. */
-function solve(M: Vector[], b: Vector): Vector {
-  const rows = M.map((row, r) => [...row, b[r]])
-  for (let c = 0; c < rows.length; c++) {
-    let best = c
-    for (let r = c + 1; r < rows.length; r++) if (Math.abs(rows[r][c]) > Math.abs(rows[best][c])) best = r
-    ;[rows[c], rows[best]] = [rows[best], rows[c]]
-    for (let r = 0; r < rows.length; r++) {
-      if (r === c) continue
-      const q = rows[r][c] / rows[c][c]
-      for (let j = c; j <= rows.length; j++) rows[r][j] -= q * rows[c][j]
-    }
-  }
-  return rows.map((row, r) => row[row.length - 1] / row[r])
-}
-
-const size = (e: Vector, y: Vector, tol: number): number =>
-  Math.max(...e.map((each, n) => Math.abs(each) / (tol * (FLOOR[n] + Math.abs(y[n])))))
-
-/** One step of h: the new state and its error in tolerances, or null where Newton fails. */
-function step(f: (t: number, y: Vector) => Vector, t: number, y: Vector, h: number, tol: number) {
-  const f0 = f(t, y)
-  const M = y.map(() => new Array<number>(y.length))
-  for (let j = 0; j < y.length; j++) {
-    const d = 1e-7 * (FLOOR[j] + Math.abs(y[j]))
-    const fj = f(t, y.map((value, n) => (n === j ? value + d : value)))
-    for (let r = 0; r < y.length; r++) M[r][j] = (r === j ? 1 : 0) - (h / 4) * ((fj[r] - f0[r]) / d)
-  }
-  const inverse = y.map((_, c) => solve(M, y.map((_, r) => (r === c ? 1 : 0))))
-  const backward = (b: Vector) => b.map((_, r) => b.reduce((sum, value, c) => sum + inverse[c][r] * value, 0))
-  const k: Vector[] = []
-  for (let s = 0; s < A.length; s++) {
-    const base = y.map((value, n) => k.reduce((sum, kj, j) => sum + h * A[s][j] * kj[n], value))
-    let ks = k[s - 1] ?? f0
-    for (let tries = 1; ; tries++) {
-      const at = base.map((value, n) => value + (h / 4) * ks[n])
-      const fs = f(t + C[s] * h, at)
-      const change = backward(ks.map((value, n) => fs[n] - value))
-      ks = ks.map((value, n) => value + change[n])
-      const left = size(change.map((value) => (h / 4) * value), at, tol)
-      if (left < 1e-3) break
-      if (tries === 12 || !Number.isFinite(left)) return null
-    }
-    k.push(ks)
-  }
-  const sum = (weights: Vector) => y.map((_, n) => h * k.reduce((all, kj, j) => all + weights[j] * kj[n], 0))
-  const gain = sum(A[4])
-  return { y: y.map((value, n) => value + gain[n]), error: size(backward(sum(E)), y, tol) }
-}
-
 /** Runs the phases over and over for `seconds`, to `tol` (relative) a step. */
-export function onePage(p: PageNumbers, phases: PagePhase[], seconds: number, times: number[], tol = 1e-7): PageRun {
+export function onePage(
+  p: PageNumbers,
+  phases: PagePhase[],
+  seconds: number,
+  times: number[],
+  tol = 1e-7,
+): PageRun {
   let y: Vector = [0, 0, 0, ...new Array<number>(3).fill(p.Tstart ?? p.Ta)]
   const run: PageRun = { events: [], samples: [], peak: [y[3], y[4], y[5]] }
   let closed = true
@@ -170,7 +121,7 @@ export function onePage(p: PageNumbers, phases: PagePhase[], seconds: number, ti
       Tw >= 300 || (closed ? Ts >= p.Topen : p.reset === 'self' && Ts <= p.Tclose)
     for (let h = 1e-3; t < until; ) {
       const span = Math.min(h, until - t)
-      const done = step(f, t, y, span, tol)
+      const done = step(f, t, y, span, FLOOR, tol)
       if (!done || !(done.error <= 1)) {
         h = span / 4
         continue
@@ -181,7 +132,7 @@ export function onePage(p: PageNumbers, phases: PagePhase[], seconds: number, ti
         let least = 0
         while (length - least > 1e-9) {
           const middle = (least + length) / 2
-          const part = step(f, t, y, middle, tol)!.y
+          const part = step(f, t, y, middle, FLOOR, tol)!.y
           if (reached(part)) [end, length] = [part, middle]
           else least = middle
         }
@@ -193,7 +144,10 @@ export function onePage(p: PageNumbers, phases: PagePhase[], seconds: number, ti
         // A crest inside the step: the cubic through both ends and their slopes.
         if (da > 0 && db < 0)
           for (let q = 0; q <= 1; q += 1 / 64)
-            top = Math.max(top, a + q * da + q * q * (3 * (b - a) - 2 * da - db) + q ** 3 * (da + db - 2 * (b - a)))
+            top = Math.max(
+              top,
+              a + q * da + q * q * (3 * (b - a) - 2 * da - db) + q ** 3 * (da + db - 2 * (b - a)),
+            )
         run.peak[n] = top
       })
       y = end

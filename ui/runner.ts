@@ -94,7 +94,9 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
         setWorking(id, null)
       }
     // The newest request goes first: the chosen one is asked for last.
-    const order = open.sort((a, b) => Number(a.entry.id === state.chosen) - Number(b.entry.id === state.chosen))
+    const order = open.sort(
+      (a, b) => Number(a.entry.id === state.chosen) - Number(b.entry.id === state.chosen),
+    )
     for (const { entry, reading, key } of order)
       if (!asking.has(entry.id) && state.results.get(entry.id)?.key !== key) void ask(entry, reading, key)
     watchSlow()

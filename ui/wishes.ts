@@ -2,7 +2,7 @@
 import { changeCut, changeSurge, edit } from './change/inputs.ts'
 import { takeUp } from './change/job.ts'
 import { addStep, removeStep } from './change/steps.ts'
-import { add, choose, copy, remove, rename, undo } from './change/variants.ts'
+import { choose, copy, remove, rename, tryOut, undo } from './change/variants.ts'
 import { stationOf } from './edit/groups.ts'
 import type { Wish } from './events.ts'
 import type { State } from './store.ts'
@@ -29,7 +29,7 @@ export function granted(state: State, wish: Wish): State {
     case 'rename':
       return rename(state, wish.id, wish.name)
     case 'try':
-      return add(state, wish.name, wish.changes)
+      return tryOut(state, wish.name, wish.changes)
     case 'undo':
       return undo(state)
     case 'forget undo':

@@ -21,7 +21,9 @@ const USUAL_SPEED = { high: (5000 * Math.PI) / 30, low: (2800 * Math.PI) / 30 }
 export function pointOf(plate: Plate, assume: Assumed): Point | null {
   const { efficiency } = assume
   const guessed: Point['guessed'][number][] = []
-  let { volts, amps, power, speed } = plate
+  let { volts, amps, speed } = plate
+  // Watts printed beside horsepower are the soberer of the two.
+  let power = plate.printedWatts ?? plate.power
   if (power === undefined && volts !== undefined && amps !== undefined) {
     power = volts * amps * efficiency
     guessed.push('power')

@@ -23,6 +23,13 @@ export const PlateFields = v.object({
       above: 'more than brushes stand (about 10 000 rpm)',
     }),
   ),
+  printedWatts: printed(
+    'Watts printed beside horsepower',
+    'power',
+    '1 W',
+    '50 kW',
+    'Where both are printed.',
+  ),
   values: choiceOr('warm', {
     label: 'The plate speaks of',
     options: { warm: 'A warm motor: a plate', cold: 'A cold motor: a data sheet' },

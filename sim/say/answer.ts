@@ -2,7 +2,7 @@
 import type { Job } from '../job.ts'
 import type { Figures } from '../judge.ts'
 import { assemble } from '../plant.ts'
-import { duration, NBSP, percent, ratioText, told } from './number.ts'
+import { brief, duration, NBSP, percent, ratioText, told } from './number.ts'
 import type { Units } from './units.ts'
 
 export type Verdict = 'Yes' | 'Barely' | 'No'
@@ -31,7 +31,7 @@ const whole = (figures: Figures): string => duration(figures.seconds)
 /** What stays of the work: "Over 3 h you get 39 of 111 min of milling." */
 function deliveredOf(job: Job, figures: Figures): string {
   const { asked, got, phase } = figures.work
-  const minutes = (s: number) => (asked < 120 ? `${Math.round(s)}` : `${Math.round(s / 60)}`)
+  const minutes = (s: number) => brief(Math.round(asked < 120 ? s : s / 60))
   const unit = asked < 120 ? 's' : 'min'
   const name = job.duty.phases[phase]?.name.trim() || `step ${phase + 1}`
   return `Over ${whole(figures)} you get ${minutes(got)} of ${minutes(asked)}${NBSP}${unit} of ${name}.`
@@ -82,7 +82,7 @@ function whenOpen(job: Job, figures: Figures): Answer | null {
 function whenHot(job: Job, figures: Figures, units: Units): Answer | null {
   const { classPassed, hottestWindingC, classLimitC } = figures
   if (classPassed === null) return null
-  const over = told(hottestWindingC.value - classLimitC, 'temperature difference', units)
+  const over = told(Math.max(1, hottestWindingC.value - classLimitC), 'temperature difference', units)
   const cutoff = job.parts.cutoff.fitted === 'none' ? 'and no cutoff stops it' : 'and the cutoff never opens'
   return {
     verdict: 'No',

@@ -15,6 +15,8 @@ export function checkWords(check: CrossCheck, units: Units): string {
   if (moments === 0)
     return `The second method got nowhere (${second.ending.kind}), so there is nothing to compare.`
   const hottest = Math.max(differences.windingC.value, differences.frameC.value, differences.switchC.value)
+  if (!Object.values(differences).every(({ value }) => Number.isFinite(value)))
+    return `One of the two methods lost its numbers within the first ${duration(until)}: nothing is confirmed.`
   const rpm = (differences.speed.value * 30) / Math.PI
   const effort = Math.round(second.effort.rates / Math.max(1, shown.effort.rates))
   const apart =

@@ -31,16 +31,25 @@ export function brief(value: number): string {
     .replace(/\.$/, '')
 }
 
+/** Amps and torques smaller than this are what is left of dying away: nothing. */
+const NOTHING = 5e-4
+
+/** One decimal, but never more than three significant digits, nor 0.0 for what is not nothing. */
 const oneDecimal = (value: number): string =>
-  Math.abs(value) < 0.995 && value !== 0 ? brief(value) : grouped(value, 1)
+  Math.abs(value) < NOTHING || (Math.abs(value) >= 0.995 && Math.abs(value) < 99.95) ? grouped(value, 1) : brief(value)
+
+/** Whole turns a minute, to 10 above 1000, to three significant digits above 10 000. */
+const turns = (value: number): string => {
+  if (Math.abs(value) >= 9995) return brief(value)
+  return grouped(Math.abs(value) > 1000 ? Math.round(value / 10) * 10 : Math.round(value), 0)
+}
 
 const FORMATS: Partial<Record<Dimension, (value: number) => string>> = {
   temperature: (value) => grouped(Math.round(value), 0),
   'temperature difference': (value) => grouped(Math.round(value), 0),
   current: oneDecimal,
   torque: oneDecimal,
-  'angular speed': (value) =>
-    grouped(Math.abs(value) > 1000 ? Math.round(value / 10) * 10 : Math.round(value), 0),
+  'angular speed': turns,
 }
 
 /** A quantity in the reader's units. Infinite or missing: an em dash. */
@@ -78,23 +87,43 @@ export function clockTime(t: number): string {
   return `${Math.floor(minutes / 60)}:${pad(minutes % 60)}:${pad(s % 60)}`
 }
 
-/** For sentences: "23 min 40 s", "1 h 24 min", "42 s". Over an hour, whole minutes. */
+/** For sentences: "23 min 40 s", "1 h 24 min", "42 s", "0.3 s". Over an hour, whole minutes. */
 export function duration(t: number): string {
+  if (t > 0 && t < 0.95) return `${brief(Number(t.toPrecision(1)))}${NBSP}s`
   const s = rounded(t)
   if (s < 60) return `${s}${NBSP}s`
   const joined = (big: number, bigUnit: string, small: number, smallUnit: string) =>
     `${big}${NBSP}${bigUnit}${small > 0 ? ` ${small}${NBSP}${smallUnit}` : ''}`
   if (s < 3600) return joined(Math.floor(s / 60), 'min', s % 60, 's')
-  const minutes = Math.round(s / 60)
+  const minutes = Math.round(t / 60)
   if (minutes < 48 * 60) return joined(Math.floor(minutes / 60), 'h', minutes % 60, 'min')
-  const hours = Math.round(s / 3600)
+  const hours = Math.round(t / 3600)
   return joined(Math.floor(hours / 24), 'd', hours % 24, 'h')
 }
 
 /** "4 : 1", or one decimal where it is not whole. */
 export function ratioText(ratio: number): string {
-  const text = Math.abs(ratio - Math.round(ratio)) < 0.005 ? String(Math.round(ratio)) : ratio.toFixed(1)
+  const whole = Math.round(ratio)
+  const text = whole > 0 && Math.abs(ratio - whole) < 0.005 ? grouped(whole, 0) : oneDecimal(ratio)
   return `${text}${NBSP}:${NBSP}1`
+}
+
+const FRACTIONS = [
+  [0.25, '¼'],
+  [1 / 3, '⅓'],
+  [0.5, '½'],
+  [2 / 3, '⅔'],
+  [0.75, '¾'],
+] as const
+
+/** Power as a plate prints it: horsepower of old motors in fractions, "¾ hp", "1½ hp". */
+export function platePower(power: number, units: Units): string {
+  const plain = told(power, 'power', units)
+  if (unitFor('power', units) !== 'hp') return plain
+  const value = toUnit(power, 'hp')
+  const whole = Math.floor(value)
+  const fraction = FRACTIONS.find(([part]) => Math.abs(value - whole - part) < 0.004)
+  return fraction ? `${whole > 0 ? whole : ''}${fraction[1]}${NBSP}hp` : plain
 }
 
 /** A share as a whole per cent: "14 %". */

@@ -35,6 +35,12 @@ const LOSSES = [
 /** Most event lines in a report; the rest is counted. */
 const MOST_EVENTS = 24
 
+/** Two significant digits are more than the rule is worth. */
+const lifeWords = (life: number): string => {
+  if (life > 999) return 'over 999'
+  return life < 0.001 ? 'under 0.001' : brief(Number(life.toPrecision(2)))
+}
+
 function figureLines(job: Job, figures: Figures, units: Units): string[] {
   const rows: (readonly [string, string])[] = keyNumbers(job, figures, units).map(
     ({ label, number, unit, note }) =>
@@ -46,7 +52,7 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
     ['Hottest cutoff switch', told(figures.hottestSwitchC.value, 'temperature', units)],
     [
       'Insulation life',
-      `${brief(Number(Math.min(999, figures.life).toPrecision(2)))} times that at the class limit (rule of thumb: 10 K halve it)`,
+      `${lifeWords(figures.life)} times that at the class limit (rule of thumb: 10 K halve it)`,
     ],
     ['Heating current, whole job', told(figures.rmsAmps, 'current', units)],
     [

@@ -2,7 +2,7 @@
 import type { Job } from '../job.ts'
 import { assemble } from '../plant.ts'
 import { meanTorque } from '../duty.ts'
-import { duration, percent, ratioText, told } from './number.ts'
+import { duration, percent, platePower, ratioText, told } from './number.ts'
 import type { Units } from './units.ts'
 
 export type Station = 'supply' | 'motor' | 'belt' | 'machine'
@@ -53,7 +53,7 @@ export function stationRows(station: Station, job: Job, units: Units): readonly 
     ]
   if (station === 'motor') {
     const printed = [
-      plate.power === undefined ? null : told(plate.power, 'power', units),
+      plate.power === undefined ? null : platePower(plate.power, units),
       plate.speed === undefined ? null : told(plate.speed, 'angular speed', units),
       plate.volts === undefined ? null : told(plate.volts, 'voltage', units),
       plate.amps === undefined ? null : told(plate.amps, 'current', units),

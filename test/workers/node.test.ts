@@ -18,12 +18,19 @@ afterEach(() => {
   for (const made of open.splice(0)) made.close()
 })
 
-/** A pool of worker threads that notes its seats and what their workers really replied. */
+/** A pool of worker threads that notes its seats, the slices their workers tell of, and what they really reply. */
 function watched(seats: number) {
   const made: Seat[] = []
+  const slices: number[] = []
   const replies: Reply['kind'][] = []
   const make: SeatMaker = (watcher) => {
-    const seat = nodeSeat(watcher)
+    const seat = nodeSeat({
+      ...watcher,
+      progress(call, progress) {
+        slices.push(call)
+        watcher.progress(call, progress)
+      },
+    })
     made.push(seat)
     return {
       ...seat,
@@ -36,21 +43,22 @@ function watched(seats: number) {
   }
   const threads = pool(make, seats)
   open.push(threads)
-  return { threads, made, replies }
+  return { threads, made, slices, replies }
 }
 
 it('gives the same numbers as the direct call, bit for bit', async () => {
   const threads = createPool(2)
   open.push(threads)
   const { job } = reference('fan-lost')
+  const quick = reference('stall-at-limit').job
   const told: Progress[] = []
   const [ran, checked] = await Promise.all([
     threads.run(never, job),
-    threads.check(never, job, (progress) => told.push(progress)),
+    threads.check(never, quick, (progress) => told.push(progress)),
   ])
   const { trace } = finish(run(job))
   expect(ran).toEqual({ kind: 'done', trace, figures: judge(job, trace) })
-  expect(checked).toEqual({ kind: 'checked', comparison: finish(crossCheck(job)) })
+  expect(checked).toEqual({ kind: 'checked', comparison: finish(crossCheck(quick)) })
   const shares = told.map(({ t, of }) => t / of)
   expect(shares.length).toBeGreaterThan(0)
   expect(shares).toEqual(shares.toSorted((a, b) => a - b))
@@ -59,22 +67,22 @@ it('gives the same numbers as the direct call, bit for bit', async () => {
 it.each(['run', 'check'] as const)(
   'a %s taken back stops in its worker, which answers the next',
   async (kind) => {
-    const { threads, made, replies } = watched(1)
+    const { threads, made, slices, replies } = watched(1)
     const control = new AbortController()
-    let after = 0
-    const long = await new Promise<Reply>((resolve) => {
-      const reply = threads[kind](control.signal, endless, () => {
-        if (control.signal.aborted) after++
-        else control.abort()
-      })
-      reply.then(resolve)
+    let told = 0
+    let before = 0
+    const long = await threads[kind](control.signal, endless, () => {
+      if (++told < 3) return
+      before = slices.length
+      control.abort()
     })
     expect(long).toEqual({ kind: 'cancelled' })
     expect((await threads.run(never, short)).kind).toBe('done')
-    // The worker itself said so, before it went on; and it is still the first.
+    // The worker itself said so before it went on, after the slice at hand or the next; and it is still the first.
     expect(replies).toEqual(['cancelled', 'done'])
+    expect(slices.length - before).toBeLessThanOrEqual(3)
+    expect(told).toBe(3)
     expect(made).toHaveLength(1)
-    expect(after).toBe(0)
   },
 )
 
@@ -97,10 +105,7 @@ it('the latest of many edits is answered, by the same worker', async () => {
 
 it('a killed worker is replaced, and its task says so', async () => {
   const { threads, made } = watched(1)
-  const lost = new Promise<Reply>((resolve) => {
-    const reply = threads.run(never, endless, () => made[0].close())
-    reply.then(resolve)
-  })
+  const lost = threads.run(never, endless, () => made[0].close())
   const next = threads.run(never, short)
   expect(await lost).toEqual({ kind: 'lost', why: 'the worker ended' })
   expect((await next).kind).toBe('done')

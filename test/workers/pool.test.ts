@@ -2,7 +2,8 @@
 import { afterEach, beforeEach, expect, it, vi } from 'vitest'
 import type { Reply, Task } from '../../workers/contract.ts'
 import { latest } from '../../workers/latest.ts'
-import { type Pool, pool, ROUND } from '../../workers/pool.ts'
+import { ROUND } from '../../workers/place.ts'
+import { type Pool, pool } from '../../workers/pool.ts'
 import type { SeatMaker, Watcher } from '../../workers/seats/seat.ts'
 import { reference, short } from './jobs.ts'
 

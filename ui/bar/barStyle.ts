@@ -3,6 +3,9 @@ import { css } from 'lit'
 
 export const barStyle = css`
   :host {
+    background: var(--bench);
+  }
+  .bar {
     display: flex;
     flex-wrap: wrap;
     align-items: center;
@@ -10,7 +13,6 @@ export const barStyle = css`
     max-width: 1440px;
     margin: 0 auto;
     padding: 9px 40px;
-    background: var(--bench);
   }
   .name {
     display: flex;
@@ -61,6 +63,9 @@ export const barStyle = css`
     padding-inline: 10px;
     background: none;
   }
+  .contents {
+    display: none;
+  }
   .file {
     position: relative;
   }
@@ -92,32 +97,51 @@ export const barStyle = css`
   }
   @media (max-width: 1199.98px) {
     .job {
-      flex-basis: 40%;
+      flex-basis: 34%;
+    }
+    .bar {
+      gap: 8px 16px;
     }
   }
   @media (max-width: 759.98px) {
-    :host {
-      gap: 8px 12px;
-      padding: 10px 16px;
+    .bar {
+      gap: 8px;
+      padding: 8px 16px;
     }
-    .job {
+    .name {
+      flex: 1;
+    }
+    .contents {
+      display: inline-flex;
+    }
+    .theme {
+      order: 0;
+    }
+    .folds {
+      display: none;
+    }
+    .open .folds {
+      display: flex;
+      order: 1;
+    }
+    zone-letters.open {
+      display: block;
+      padding: 0 16px 8px;
+    }
+    .job,
+    .set {
       flex-basis: 100%;
-      order: 2;
     }
     .job select {
       flex: 1;
     }
-    .set {
-      order: 3;
-      gap: 8px;
-    }
-    .set .print {
+    .open .print {
       display: none;
     }
   }
   @media print {
     .job .button,
-    .job button,
+    .bar button,
     .set {
       display: none;
     }

@@ -1,7 +1,7 @@
-// The letters of the zones that exist, as links down the sheet; on a phone behind a Contents button.
+// The letters of the zones that exist, as links down the sheet.
 import { css, html, LitElement } from 'lit'
-import { customElement, property, state } from 'lit/decorators.js'
-import { base, buttons } from '../style/base.ts'
+import { customElement, property } from 'lit/decorators.js'
+import { base } from '../style/base.ts'
 
 export interface Zone {
   readonly letter: string
@@ -12,7 +12,6 @@ export interface Zone {
 export class ZoneLetters extends LitElement {
   static styles = [
     base,
-    buttons,
     css`
       :host {
         border-top: 1px solid var(--rule);
@@ -44,19 +43,13 @@ export class ZoneLetters extends LitElement {
         margin-right: 5px;
         color: var(--ink);
       }
-      button {
-        display: none;
-      }
       @media (max-width: 759.98px) {
+        :host {
+          flex-basis: 100%;
+          border: 0;
+        }
         nav {
-          padding: 6px 16px;
-        }
-        button {
-          display: inline-flex;
-          background: var(--paper);
-        }
-        ul[data-open='false'] {
-          display: none;
+          padding: 0;
         }
         ul {
           flex-direction: column;
@@ -74,13 +67,12 @@ export class ZoneLetters extends LitElement {
   ]
 
   @property({ attribute: false }) zones: readonly Zone[] = []
-  @state() private open = false
 
   private go = (event: Event, { letter }: Zone) => {
     const to = document.getElementById(letter)
     if (!to) return
     event.preventDefault()
-    this.open = false
+    this.dispatchEvent(new Event('gone'))
     history.replaceState(null, '', `#${letter}`)
     to.focus({ preventScroll: true })
     to.scrollIntoView()
@@ -88,12 +80,10 @@ export class ZoneLetters extends LitElement {
 
   render() {
     return html`<nav aria-label="Zones of the sheet">
-      <button aria-expanded=${this.open ? 'true' : 'false'} aria-controls="list" @click=${() => {
-        this.open = !this.open
-      }}>Contents</button>
-      <ul id="list" data-open=${this.open}>
+      <ul>
         ${this.zones.map(
-          (zone) => html`<li><a href="#${zone.letter}" @click=${(event: Event) => this.go(event, zone)}><b>${zone.letter}</b>${zone.name}</a></li>`,
+          (zone) =>
+            html`<li><a href="#${zone.letter}" @click=${(event: Event) => this.go(event, zone)}><b>${zone.letter}</b>${zone.name}</a></li>`,
         )}
       </ul>
     </nav>`

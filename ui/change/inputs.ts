@@ -102,7 +102,9 @@ export function changeSurge(state: State, index: number, on: boolean): State {
       ? {
           ...entry,
           changes: {
-            ...Object.fromEntries(Object.entries(entry.changes).filter(([key]) => !key.startsWith(`${path}.`))),
+            ...Object.fromEntries(
+              Object.entries(entry.changes).filter(([key]) => !key.startsWith(`${path}.`)),
+            ),
             [path]: null,
           },
         }

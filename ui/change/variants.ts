@@ -26,8 +26,23 @@ const back = ({ scenario, variants, chosen }: State, words: string): State['undo
   chosen,
 })
 
-/** Adds a variant that is the chosen one with further changes, and chooses it. */
-export function add(state: State, name: string, changes: Readonly<Record<string, string>>): State {
+/** Equal for changes that come to the same, in whatever order they were made. */
+const written = (changes: Entry['changes']): string => JSON.stringify(Object.entries(changes).sort())
+
+/** The chosen variant with further changes: the one that is that already, or else a new one; chosen. */
+export function tryOut(state: State, name: string, changes: Readonly<Record<string, string>>): State {
+  const wanted = written(further(state, changes))
+  const same = entriesOf(state).find((entry) => written(entry.changes) === wanted)
+  return same ? choose(state, same.id) : add(state, name, changes)
+}
+
+const further = (state: State, changes: Readonly<Record<string, string>>): Entry['changes'] =>
+  Object.entries(changes).reduce(
+    (all, [path, text]) => amended(state.scenario, all, path, text),
+    chosenOf(state).changes,
+  )
+
+function add(state: State, name: string, changes: Readonly<Record<string, string>>): State {
   if (state.variants.length >= MOST_VARIANTS)
     return {
       ...state,
@@ -37,10 +52,7 @@ export function add(state: State, name: string, changes: Readonly<Record<string,
   const entry: Entry = {
     id,
     name: free(state, name),
-    changes: Object.entries(changes).reduce(
-      (all, [path, text]) => amended(state.scenario, all, path, text),
-      chosenOf(state).changes,
-    ),
+    changes: further(state, changes),
   }
   return {
     ...state,
@@ -51,6 +63,7 @@ export function add(state: State, name: string, changes: Readonly<Record<string,
   }
 }
 
+/** A variant just like the chosen one, to be changed. */
 export const copy = (state: State): State => add(state, `Copy of ${chosenOf(state).name}`, {})
 
 /** Removes a variant; the one before it is chosen if it was. The job as found stays. */

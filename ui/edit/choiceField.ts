@@ -1,13 +1,13 @@
 // One of a few words: a list to open, or cards where the choice decides the most.
 import { css, html, LitElement } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
-import { live } from 'lit/directives/live.js'
 import { classMap } from 'lit/directives/class-map.js'
 import type { Problem } from '../../sim/problem.ts'
 import type { Input } from '../../sim/scenario.ts'
 import { wish } from '../events.ts'
 import { base, buttons } from '../style/base.ts'
 import { fieldStyle, helperLine } from './fieldStyle.ts'
+import { settle } from './settle.ts'
 
 @customElement('choice-field')
 export class ChoiceFieldElement extends LitElement {
@@ -16,6 +16,10 @@ export class ChoiceFieldElement extends LitElement {
     buttons,
     fieldStyle,
     css`
+      :host([cards]),
+      :host([cards]) .whole {
+        display: block;
+      }
       .card {
         display: flex;
         gap: 12px;
@@ -43,7 +47,14 @@ export class ChoiceFieldElement extends LitElement {
         height: 20px;
         min-height: 0;
         margin: 1px 0 0;
-        accent-color: var(--act);
+        padding: 0;
+        border: 1.25px solid var(--ink3);
+        border-radius: 50%;
+        background: var(--raise);
+        appearance: none;
+      }
+      input[type='radio']:checked {
+        border: 6px solid var(--act);
       }
       .card .note {
         display: block;
@@ -59,25 +70,28 @@ export class ChoiceFieldElement extends LitElement {
   /** Shown as cards. */
   @property({ type: Boolean }) cards = false
 
+  protected updated(): void {
+    settle(this.renderRoot)
+  }
+
   private choose = (text: string) => wish(this, { kind: 'edit', path: this.input.path, text })
 
   render() {
     const { field, text } = this.input
     if (field.kind !== 'choice') return html``
     const options = Object.entries(field.options)
-    const state = classMap({ wrong: this.problem !== null, changed: this.asFound !== null })
+    const state = classMap({ whole: true, wrong: this.problem !== null, changed: this.asFound !== null })
     const found = this.asFound === null ? null : (field.options[this.asFound]?.split(':')[0] ?? this.asFound)
     const helper = helperLine(this.input, this.problem, found, this.choose)
     if (!this.cards)
       return html`<div class=${state}>
         <label for="box">${field.label}</label>
         <div class="frame">
-          <select id="box" aria-describedby="helper" aria-invalid=${this.problem ? 'true' : 'false'}
+          <select id="box" data-now=${text} aria-describedby="helper" aria-invalid=${this.problem ? 'true' : 'false'}
             @change=${(event: Event) => this.choose((event.currentTarget as HTMLSelectElement).value)}>
             ${Object.hasOwn(field.options, text) ? '' : html`<option selected disabled>${text}</option>`}
             ${options.map(
-              ([value, words]) =>
-                html`<option value=${value} .selected=${live(value === text)}>${words}</option>`,
+              ([value, words]) => html`<option value=${value} ?selected=${value === text}>${words}</option>`,
             )}
           </select>
         </div>
@@ -88,7 +102,7 @@ export class ChoiceFieldElement extends LitElement {
       ${options.map(([value, words]) => {
         const [name, ...more] = words.split(': ')
         return html`<label class="card">
-          <input type="radio" name="box" value=${value} .checked=${live(value === text)}
+          <input type="radio" name="box" value=${value} ?checked=${value === text} data-now=${value === text}
             @change=${() => this.choose(value)} />
           <span>${name}<span class="note">${more.join(': ')}</span></span>
         </label>`

@@ -1,13 +1,13 @@
 // The duty: its steps in order, each with its cut and surges, and how long they repeat.
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
-import { live } from 'lit/directives/live.js'
 import { givenAt, inputAt, inputsOf } from '../../sim/scenario.ts'
 import { type CutKind, wish } from '../events.ts'
 import { base, buttons } from '../style/base.ts'
 import { type FormState, field } from './field.ts'
 import { fieldStyle } from './fieldStyle.ts'
 import { formStyle } from './formStyle.ts'
+import { settle } from './settle.ts'
 
 const CUTS: Readonly<Record<CutKind, string>> = {
   none: 'Nothing: it idles',
@@ -26,8 +26,12 @@ export class DutySteps extends LitElement {
     fieldStyle,
     formStyle,
     css`
+      :host {
+        display: block;
+        margin: 0;
+      }
       .step {
-        padding: 14px 0 18px;
+        padding: 14px 0 0;
         border-top: 1px solid var(--rule);
       }
       .step > header {
@@ -51,6 +55,10 @@ export class DutySteps extends LitElement {
   ]
 
   @property({ attribute: false }) form!: FormState
+
+  protected updated(): void {
+    settle(this.renderRoot)
+  }
 
   private fields(paths: readonly string[]) {
     const { form } = this
@@ -80,10 +88,10 @@ export class DutySteps extends LitElement {
       </header>
       <div class="fields">
         ${this.fields([`${path}.name`, `${path}.lasts`, `${path}.speed`])}
-        <div>
+        <div class="cut">
           <label for="cut${index}">The work takes</label>
           <div class="frame">
-            <select id="cut${index}"
+            <select id="cut${index}" data-now=${cut ?? 'none'}
               @change=${(event: Event) =>
                 wish(this, {
                   kind: 'cut kind',
@@ -92,14 +100,14 @@ export class DutySteps extends LitElement {
                 })}>
               ${Object.entries(CUTS).map(
                 ([kind, words]) =>
-                  html`<option value=${kind} .selected=${live(kind === (cut ?? 'none'))}>${words}</option>`,
+                  html`<option value=${kind} ?selected=${kind === (cut ?? 'none')}>${words}</option>`,
               )}
             </select>
           </div>
         </div>
         ${cut ? this.fields([`${path}.${cut}`]) : nothing}
         <div class="tick">
-          <label><input type="checkbox" .checked=${live(surge)}
+          <label><input type="checkbox" ?checked=${surge} data-now=${surge}
             @change=${(event: Event) =>
               wish(this, { kind: 'surge', index, on: (event.currentTarget as HTMLInputElement).checked })} />
             With surges</label>

@@ -4,6 +4,20 @@ import type { Problem } from '../../sim/problem.ts'
 import type { Input } from '../../sim/scenario.ts'
 
 export const fieldStyle = css`
+  /* Label, frame and helper take the rows of the form's grid, so that frames stand on one line. */
+  :host {
+    display: grid;
+    grid-row: span 3;
+    grid-template-rows: subgrid;
+    align-items: start;
+    margin-bottom: 20px;
+  }
+  .whole {
+    display: contents;
+  }
+  label {
+    align-self: end;
+  }
   label,
   legend {
     display: block;
@@ -29,7 +43,7 @@ export const fieldStyle = css`
     width: 100%;
     min-width: 0;
     min-height: calc(var(--field) - 2px);
-    padding: 0 12px;
+    padding: 0 4px 0 12px;
     border: 0;
     border-radius: var(--round-field);
     outline: 0;
@@ -49,9 +63,9 @@ export const fieldStyle = css`
     color: var(--ink);
   }
   .unit {
-    padding-right: 12px;
+    padding-right: 10px;
     color: var(--ink2);
-    font: var(--type-label);
+    font: var(--type-note);
     white-space: nowrap;
   }
   .helper {
@@ -102,14 +116,14 @@ export function helperLine(
 ): TemplateResult {
   if (problem) {
     const offers = (problem.offers ?? []).slice(0, 3)
-    return html`<p class="helper" id="helper">${warning}<span>${problem.wrong} ${problem.wouldDo}</span></p>
+    return html`<div><p class="helper" id="helper">${warning}<span>${problem.wrong} ${problem.wouldDo}</span></p>
       ${
         offers.length > 0
           ? html`<div class="offers">
               ${offers.map((offer) => html`<button class="act" @click=${() => use(offer)}>Use ${offer}</button>`)}
             </div>`
           : nothing
-      }`
+      }</div>`
   }
   const likely = input.low && input.high ? ` Likely ${input.low} to ${input.high}.` : ''
   const words =

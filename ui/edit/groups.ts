@@ -17,20 +17,35 @@ export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
     { heading: 'Controller', about: 'The box with the knob.', paths: ['controller'] },
   ],
   motor: [
-    { heading: 'From the plate', about: 'Copy what you can read. Leave a field empty if the plate is worn.', paths: ['plate'] },
-    { heading: 'Cooling', about: 'Look at the shaft end opposite the brushes.', paths: ['heat.cooling', 'heat.air'] },
+    {
+      heading: 'From the plate',
+      about: 'Copy what you can read. Leave a field empty if the plate is worn.',
+      paths: ['plate'],
+    },
+    {
+      heading: 'Cooling',
+      about: 'Look at the shaft end opposite the brushes.',
+      paths: ['heat.cooling', 'heat.air'],
+    },
     { heading: 'Cutoff', about: 'The small switch on or in the motor.', paths: ['cutoff'] },
     { heading: 'Winding', about: 'What the meter and the drill say.', paths: ['winding'] },
-    { heading: 'Rotor and flywheel', about: 'What turns with the shaft, and what it loses.', paths: ['rotor'] },
+    {
+      heading: 'Rotor and flywheel',
+      about: 'What turns with the shaft, and what it loses.',
+      paths: ['rotor'],
+    },
     {
       heading: 'Heat in detail',
-      about: 'How much heat the motor stores and sheds. Estimated from plate and mass; change one only if you measured it.',
+      about:
+        'How much heat the motor stores and sheds. Estimated from plate and mass; change one only if you measured it.',
       paths: ['heat'],
       detail: true,
     },
   ],
   belt: [{ heading: 'Pulleys and belt', about: 'Diameters where the belt runs.', paths: ['belt'] }],
-  machine: [{ heading: 'Machine', about: 'What is heavy and what drags, at the spindle.', paths: ['machine'] }],
+  machine: [
+    { heading: 'Machine', about: 'What is heavy and what drags, at the spindle.', paths: ['machine'] },
+  ],
 }
 
 const PARTS: Readonly<Record<string, Station>> = {

@@ -48,7 +48,7 @@ export class QuantityFieldElement extends LitElement {
   render() {
     const { field, path } = this.input
     const { text, unit } = this.shown
-    const state = classMap({ wrong: this.problem !== null, changed: this.asFound !== null })
+    const state = classMap({ whole: true, wrong: this.problem !== null, changed: this.asFound !== null })
     return html`<div class=${state}>
       <label for="box">${field.label}</label>
       <div class="frame">

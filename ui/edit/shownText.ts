@@ -11,7 +11,7 @@ export interface FieldText {
 
 const US: Units = { system: 'us', temperature: '°F' }
 const METRIC: Units = { system: 'metric', temperature: '°C' }
-const DIGITS = 5
+const DIGITS = 4
 
 /** A stored text for its field. Text that cannot be read is shown as it is. */
 export function fieldText({ dimension }: QuantityField, stored: string, units: Units): FieldText {

@@ -9,6 +9,11 @@ import { formStyle } from './formStyle.ts'
 import { GROUPS, type Group } from './groups.ts'
 import './dutySteps.ts'
 
+interface Filled {
+  readonly group: Group
+  readonly inputs: readonly Input[]
+}
+
 @customElement('station-panel')
 export class StationPanel extends LitElement {
   static styles = [
@@ -29,31 +34,27 @@ export class StationPanel extends LitElement {
         border-bottom: 1px solid var(--rule);
       }
       .groups {
-        display: grid;
-        grid-template-columns: repeat(6, minmax(0, 1fr));
-        gap: 32px 40px;
+        columns: 3 calc(300px * var(--k));
+        column-gap: 40px;
+      }
+      .groups.few {
+        columns: auto;
+      }
+      .groups + section {
+        margin-top: 8px;
       }
       section {
-        grid-column: span 2;
-        min-width: 0;
+        margin-bottom: 12px;
+        break-inside: avoid;
       }
-      section.wide {
-        grid-column: 1 / -1;
-      }
-      section.half {
-        grid-column: span 3;
+      section:last-child {
+        margin-bottom: 0;
       }
       summary {
         width: fit-content;
         min-height: 32px;
         font: var(--type-station);
         cursor: pointer;
-      }
-      @media (max-width: 1199.98px) {
-        section,
-        section.half {
-          grid-column: 1 / -1;
-        }
       }
       @media (max-width: 759.98px) {
         :host {
@@ -69,7 +70,7 @@ export class StationPanel extends LitElement {
   @property({ attribute: false }) target: { readonly path: string; readonly n: number } | null = null
 
   /** The groups with their inputs: each input once, under the first heading that names it. */
-  private get groups(): readonly { group: Group; inputs: readonly Input[] }[] {
+  private get groups(): readonly Filled[] {
     const { asked } = this.form
     const seen = new Set<string>()
     return GROUPS[this.station].map((group) => ({
@@ -96,33 +97,30 @@ export class StationPanel extends LitElement {
     box?.focus({ preventScroll: true })
   }
 
-  private group(group: Group, inputs: readonly Input[], count: number) {
-    const { form } = this
-    const fields = html`<div class="fields">${inputs.map((input) => field(input, form))}</div>`
-    if (group.detail)
-      return html`<section class="wide"><details>
-        <summary>${group.heading}</summary><p class="note about">${group.about}</p>${fields}
-      </details></section>`
-    const width = count === 1 ? 'wide' : count === 2 ? 'half' : ''
-    return html`<section class=${width}><h3>${group.heading}</h3><p class="note about">${group.about}</p>${fields}</section>`
+  private group({ group, inputs }: Filled) {
+    const about = html`<p class="note about">${group.about}</p>`
+    const fields = html`<div class="fields">${inputs.map((input) => field(input, this.form))}</div>`
+    return html`<section>${
+      group.detail
+        ? html`<details><summary>${group.heading}</summary>${about}${fields}</details>`
+        : html`<h3>${group.heading}</h3>${about}${fields}`
+    }</section>`
   }
 
   render() {
     const { form, station } = this
     const groups = this.groups
+    const open = groups.filter(({ group }) => !group.detail)
     return html`${
       form.variant === null
         ? nothing
         : html`<p class="where">What you change here changes the variant <strong>${form.variant}</strong> alone.
             Choose “As found” to change the job itself.</p>`
     }
-      <div class="groups" role="group" aria-label=${STATIONS[station]}>
-        ${groups.map(({ group, inputs }) => this.group(group, inputs, groups.length))}
-        ${
-          station === 'machine'
-            ? html`<section class="wide"><duty-steps .form=${form}></duty-steps></section>`
-            : nothing
-        }
+      <div role="group" aria-label=${STATIONS[station]}>
+        <div class="groups ${open.length < 3 ? 'few' : 'narrow'}">${open.map((each) => this.group(each))}</div>
+        ${groups.filter(({ group }) => group.detail).map((each) => this.group(each))}
+        ${station === 'machine' ? html`<section><duty-steps .form=${form}></duty-steps></section>` : nothing}
       </div>`
   }
 }

@@ -30,7 +30,7 @@ export class WordsFieldElement extends LitElement {
   render() {
     const { field, text } = this.input
     if (field.kind !== 'text') return html``
-    return html`<div class=${classMap({ wrong: this.problem !== null, changed: this.asFound !== null })}>
+    return html`<div class=${classMap({ whole: true, wrong: this.problem !== null, changed: this.asFound !== null })}>
       <label for="box">${field.label}</label>
       <div class="frame">
         <input id="box" class="words" type="text" autocomplete="off" maxlength=${field.longest}

@@ -22,8 +22,9 @@ export interface Chart {
   /** Height of the svg, px. */
   readonly height: number
   readonly scales: Scales
-  /** All that does not follow the scrubber. */
+  /** What does not follow the scrubber: what lies under its line, and the texts and marks over it. */
   readonly still: SVGTemplateResult
+  readonly over: SVGTemplateResult
   /** What the readouts are of ("switch"), or nothing. */
   readonly reads: string
   readonly readings: (at: number) => readonly Reading[]
@@ -63,7 +64,10 @@ export function levelTexts(
   if (!view.narrow) {
     const texts = levels.map(({ value, ...text }) => ({ ...text, at: height(value) }))
     const readouts = (view.variants.length + 1) * view.row + 4
-    return { marks: gutterMarks(texts, box.right + 10, view.row, box.top - view.row / 2, box.bottom - readouts), taken }
+    return {
+      marks: gutterMarks(texts, box.right + 10, view.row, box.top - view.row / 2, box.bottom - readouts),
+      taken,
+    }
   }
   const wanted = levels.map(({ text, value }): Wanted => {
     const width = textWidth(text, view.type)
@@ -71,11 +75,18 @@ export function levelTexts(
     const under = height(value) + 1
     const left = box.left + 4
     const right = box.right - width - 4
-    return { text, width, height: view.row - 1, spots: [[right, over], [left, over], [right, under], [left, under]] }
+    // The ends first, then anywhere along the line, then rows away from it.
+    const along = [0, 1, 0.25, 0.5, 0.75].map((share) => right + share * (left - right))
+    const rows = [over, under, over - view.row, under + view.row, over - 2 * view.row]
+    const spots = rows.flatMap((y) => along.map((x) => [x, y] as const))
+    return { text, width, height: view.row - 1, spots }
   })
   const roomy = within({ ...box, top: box.top - view.row })
   const places = placeLabels(wanted, taken, lines, roomy)
-  return { marks: labelMarks(levels, places), taken: [...taken, ...places.filter((place) => place !== undefined)] }
+  return {
+    marks: labelMarks(levels, places),
+    taken: [...taken, ...places.filter((place) => place !== undefined)],
+  }
 }
 
 /** Everything inside the plot and nothing outside: the shape that lines are cut to. */

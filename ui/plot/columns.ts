@@ -70,11 +70,11 @@ export function pieces(
     asked[row] <= 0 ? 'off' : row > 0 && asked[row] !== asked[row - 1] ? 'ramp' : 'steady'
   // The second of two rows at an edge opens the piece, or else the first row after it.
   const opens = (row: number, edge: number) =>
-    time[row] > edge + SAME || (time[row] > edge - SAME && time[row - 1] > edge - SAME)
+    row === 0 || time[row] > edge + SAME || (time[row] > edge - SAME && time[row - 1] > edge - SAME)
   const [start, end] = rowsFor(time, from, to)
   const floor = edges.findLast((edge) => edge <= from) ?? Number.NEGATIVE_INFINITY
   let first = start
-  while (first > 0 && kind(first - 1) === kind(first) && time[first - 1] > floor - SAME && !opens(first, floor)) first--
+  while (first > 0 && kind(first - 1) === kind(first) && opens(first - 1, floor)) first--
 
   const found: Piece[] = []
   let now = kind(first)
@@ -161,7 +161,13 @@ export function means(
 }
 
 /** Rows first to last as a line: exact where they fit, else first, least, most and last of each `width` seconds. */
-export function outline(time: Float64Array, column: Float64Array, first: number, last: number, width: number): Points {
+export function outline(
+  time: Float64Array,
+  column: Float64Array,
+  first: number,
+  last: number,
+  width: number,
+): Points {
   const t: number[] = []
   const value: number[] = []
   const add = (row: number) => {
@@ -189,7 +195,13 @@ export function outline(time: Float64Array, column: Float64Array, first: number,
  * Greatest value of a column in each of `count` equal stretches of [from, to], s; shorter where the trace ends.
  * A stretch without a row takes the value straight between its neighbours.
  */
-export function columnMost(time: Float64Array, column: Float64Array, from: number, to: number, count: number): number[] {
+export function columnMost(
+  time: Float64Array,
+  column: Float64Array,
+  from: number,
+  to: number,
+  count: number,
+): number[] {
   const most: number[] = []
   const width = (to - from) / count
   const end = time[time.length - 1] ?? Number.NEGATIVE_INFINITY

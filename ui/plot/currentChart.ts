@@ -39,17 +39,38 @@ export function currentChart(view: View): Chart {
   const heavyLast = [...drawn].sort((a, b) => Number(a.variant.active) - Number(b.variant.active))
   const banded = drawn.find(({ variant }) => variant === active)?.bands ?? []
   const levels = [
-    { text: `controller limit ${brief(currentLimit)}${far ? ' ↑' : ''}`, look: 'bad', value: far ? axis.high : currentLimit },
+    {
+      text: `controller limit ${brief(currentLimit)}${far ? ' ↑' : ''}`,
+      look: 'bad',
+      value: far ? axis.high : currentLimit,
+    },
     ...(plate === undefined ? [] : [{ text: `plate ${brief(plate)}`, look: 'quiet', value: plate }]),
   ]
   const reading = (variant: Shown, t: number) =>
     t > endOf(variant) + 1 ? '—' : grouped(valueAt(variant.trace, 'current', t), 1)
   return {
-    ...{ id: 'current', title: 'Motor current', unit, hint: '', height, scales, reads: '', words: currentWords(view) },
-    readings: (t) => variants.map((variant) => ({ series: variant.series, active: variant === active, text: reading(variant, t) })),
+    ...{
+      id: 'current',
+      title: 'Motor current',
+      unit,
+      hint: '',
+      height,
+      scales,
+      reads: '',
+      words: currentWords(view),
+    },
+    readings: (t) =>
+      variants.map((variant) => ({
+        series: variant.series,
+        active: variant === active,
+        text: reading(variant, t),
+      })),
     table: () => ({
       head: ['Time', ...variants.map(({ name }) => `${name}, ${unit}`)],
-      rows: tableTimes(view.from, view.to).map((t) => [clockTime(t), ...variants.map((variant) => reading(variant, t))]),
+      rows: tableTimes(view.from, view.to).map((t) => [
+        clockTime(t),
+        ...variants.map((variant) => reading(variant, t)),
+      ]),
     }),
     still: svg`
       <defs>${hatchPattern}${clipShape('current', scales)}</defs>
@@ -61,7 +82,12 @@ export function currentChart(view: View): Chart {
       <g clip-path="url(#clip-current)">
         ${bandMark(banded, scales, active.series)}
         ${heavyLast.map(({ variant, line }) => lineMark(line, variant.series, variant === active ? 'heavy' : 'series'))}
-      </g>
-      ${levelTexts(view, scales, levels, drawn.map(({ line }) => line)).marks}`,
+      </g>`,
+    over: levelTexts(
+      view,
+      scales,
+      levels,
+      drawn.map(({ line }) => line),
+    ).marks,
   }
 }

@@ -31,7 +31,12 @@ export interface Step {
  * The duty in steps over [from, to], s: cut and surges, at their own times. Surges closer together than `least` s
  * become one step as high as they are; so does the whole duty where a cycle is shorter than that.
  */
-export function dutySteps(duty: Duty, from: number, to: number, least: number): { base: Step[]; surges: Step[] } {
+export function dutySteps(
+  duty: Duty,
+  from: number,
+  to: number,
+  least: number,
+): { base: Step[]; surges: Step[] } {
   const until = Math.min(to, duty.seconds)
   const cycle = cycleSeconds(duty)
   const base: Step[] = []
@@ -55,7 +60,8 @@ export function dutySteps(duty: Duty, from: number, to: number, least: number): 
           if (surge.every < least) surges.push({ from: t, until: end, torque: torque.peak })
           else
             for (let s = t; s < end; s += surge.every)
-              if (s + surge.lasts > from) surges.push({ from: s, until: Math.min(end, s + surge.lasts), torque: torque.peak })
+              if (s + surge.lasts > from)
+                surges.push({ from: s, until: Math.min(end, s + surge.lasts), torque: torque.peak })
         }
       }
       t += phaseSeconds(phase)
@@ -88,8 +94,19 @@ export function dutyChart(view: View): Chart {
   const { base, surges } = dutySteps(duty, view.from, view.to, Math.max(TOOTH, CYCLE) * view.perPixel)
 
   const hardest = all.reduce((so, next) => (next.peak > so.peak ? next : so))
-  const levels: Level[] = [{ text: `${hardest.name}${hardest.phase.name ? '' : ':'} ${show(hardest.base, 'torque', units).number}`, look: 'quiet', value: hardest.base }]
-  if (hardest.peak > hardest.base) levels.unshift({ text: `surges to ${show(hardest.peak, 'torque', units).number}`, look: 'quiet', value: hardest.peak })
+  const levels: Level[] = [
+    {
+      text: `${hardest.name}${hardest.phase.name ? '' : ':'} ${show(hardest.base, 'torque', units).number}`,
+      look: 'quiet',
+      value: hardest.base,
+    },
+  ]
+  if (hardest.peak > hardest.base)
+    levels.unshift({
+      text: `surges to ${show(hardest.peak, 'torque', units).number}`,
+      look: 'quiet',
+      value: hardest.peak,
+    })
 
   const steps = all.map(({ phase, name, base: torque, peak }) => {
     const surge = peak > torque ? `, surges to ${told(peak, 'torque', units)}` : ''
@@ -98,7 +115,16 @@ export function dutyChart(view: View): Chart {
   })
   const listed = steps.length > 6 ? `${steps.length} steps` : steps.join(', ')
   return {
-    ...{ id: 'duty', title: 'Duty', unit: `torque at the spindle, ${unit}`, hint: '', height, scales, reads: '', readings: () => [] },
+    ...{
+      id: 'duty',
+      title: 'Duty',
+      unit: `torque at the spindle, ${unit}`,
+      hint: '',
+      height,
+      scales,
+      reads: '',
+      readings: () => [],
+    },
     words: `Torque asked at the spindle: ${listed}; repeated for ${duration(duty.seconds)}.`,
     table: () => ({
       head: ['Step', 'Lasts', 'Speed, rpm', `Torque, ${unit}`, `In a surge, ${unit}`],
@@ -113,7 +139,7 @@ export function dutyChart(view: View): Chart {
     still: svg`
       ${gridMark(scales, { ...axis, ticks: few }, view.times)}
       ${valueTicks(scales, { ...axis, ticks: few })}
-      ${blocks(surges, scales, 'surge')}${blocks(base, scales, 'cut')}
-      ${narrow ? '' : levelTexts({ ...view, variants: [] }, scales, levels).marks}`,
+      ${blocks(surges, scales, 'surge')}${blocks(base, scales, 'cut')}`,
+    over: narrow ? svg`` : levelTexts({ ...view, variants: [] }, scales, levels).marks,
   }
 }

@@ -6,20 +6,20 @@ export interface Moment {
 }
 
 /** The part of the job shown below the ribbons, s. */
-export interface Window {
+export interface Part {
   readonly from: number
   readonly to: number
 }
 
 interface PlotEvents {
   moment: Moment
-  window: Window
+  window: Part
 }
 
 declare global {
   interface HTMLElementEventMap {
     moment: CustomEvent<Moment>
-    window: CustomEvent<Window>
+    window: CustomEvent<Part>
   }
 }
 

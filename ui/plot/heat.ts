@@ -19,6 +19,8 @@ export function heatColour(temperatureC: number): string {
 export function heatGradient(): string {
   const low = HEAT_STOPS_C[0]
   const range = HEAT_STOPS_C[HEAT_STOPS_C.length - 1] - low
-  const stops = HEAT_STOPS_C.map((stop) => `var(--heat-${stop}) ${(((stop - low) / range) * 100).toFixed(1)}%`)
+  const stops = HEAT_STOPS_C.map(
+    (stop) => `var(--heat-${stop}) ${(((stop - low) / range) * 100).toFixed(1)}%`,
+  )
   return `linear-gradient(to right in srgb, ${stops.join(', ')})`
 }

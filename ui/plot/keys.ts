@@ -72,7 +72,11 @@ export function movedWindow(
 }
 
 /** The window shifted just so far that it holds t; itself where it does. */
-export function windowHolding(t: number, window: { from: number; to: number }, end: number): { from: number; to: number } {
+export function windowHolding(
+  t: number,
+  window: { from: number; to: number },
+  end: number,
+): { from: number; to: number } {
   if (t < window.from) return movedWindow(window, 'all', t - window.from, end)
   if (t > window.to) return movedWindow(window, 'all', t - window.to, end)
   return window

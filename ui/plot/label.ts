@@ -8,8 +8,20 @@ export interface Rect {
   readonly height: number
 }
 
-/** A polyline, px. */
+/** A polyline, px, from left to right. */
 export type Polyline = readonly (readonly [number, number])[]
+
+/** First point at or right of x; the line's length where there is none. */
+export function firstFrom(line: Polyline, x: number): number {
+  let low = 0
+  let high = line.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if (line[middle][0] < x) low = middle + 1
+    else high = middle
+  }
+  return low
+}
 
 /** A label and the top left corners it would accept, best first. */
 export interface Wanted {
@@ -26,7 +38,11 @@ const overlap = (a: Rect, b: Rect): boolean =>
   a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height
 
 /** True where the segment from a to b touches the rectangle (clipping by parameter). */
-export function crosses([ax, ay]: readonly [number, number], [bx, by]: readonly [number, number], r: Rect): boolean {
+export function crosses(
+  [ax, ay]: readonly [number, number],
+  [bx, by]: readonly [number, number],
+  r: Rect,
+): boolean {
   let enter = 0
   let leave = 1
   const sides = [
@@ -48,10 +64,8 @@ export function crosses([ax, ay]: readonly [number, number], [bx, by]: readonly 
 function crossings(rect: Rect, lines: readonly Polyline[]): number {
   let count = 0
   for (const line of lines) {
-    for (let n = 1; n < line.length; n++) {
-      const [ax] = line[n - 1]
-      const [bx] = line[n]
-      if (Math.max(ax, bx) < rect.x || Math.min(ax, bx) > rect.x + rect.width) continue
+    const right = rect.x + rect.width
+    for (let n = Math.max(1, firstFrom(line, rect.x)); n < line.length && line[n - 1][0] <= right; n++) {
       if (!crosses(line[n - 1], line[n], rect)) continue
       count++
       break
@@ -77,7 +91,10 @@ export function placeLabels(
     for (const [x, y] of spots) {
       const rect = { x, y, width, height }
       const inside =
-        x >= bounds.x && y >= bounds.y && x + width <= bounds.x + bounds.width && y + height <= bounds.y + bounds.height
+        x >= bounds.x &&
+        y >= bounds.y &&
+        x + width <= bounds.x + bounds.width &&
+        y + height <= bounds.y + bounds.height
       if (!inside || occupied.some((other) => overlap(rect, other))) continue
       const count = crossings(rect, lines)
       if (count < fewest) [best, fewest] = [rect, count]

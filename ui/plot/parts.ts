@@ -31,7 +31,8 @@ export const tableOf = (title: string, { head, rows }: Table, left: number): Tem
       </thead>
       <tbody>
         ${rows.map(
-          ([first, ...rest]) => html`<tr><th scope="row">${first}</th>${rest.map((text) => html`<td>${text}</td>`)}</tr>`,
+          ([first, ...rest]) =>
+            html`<tr><th scope="row">${first}</th>${rest.map((text) => html`<td>${text}</td>`)}</tr>`,
         )}
       </tbody>
     </table>
@@ -49,7 +50,12 @@ export const namesLine = (variants: readonly Shown[], active: Shown): TemplateRe
   </div>`
 
 /** Readouts in a line, for a chart without gutter. */
-export const readingsLine = (reads: string, at: number, readings: readonly Reading[], left: number): TemplateResult | typeof nothing =>
+export const readingsLine = (
+  reads: string,
+  at: number,
+  readings: readonly Reading[],
+  left: number,
+): TemplateResult | typeof nothing =>
   readings.length === 0
     ? nothing
     : html`<div class="now" style="padding-left: ${left}px">

@@ -46,7 +46,9 @@ export function ribbons(view: View): Ribbons {
   const bars = variants.map((variant, n) => {
     const { time, columns } = variant.trace
     const columnsC = columnMost(time, columns.switchC, 0, end, Math.round(right - left))
-    const spells = openSpells(variant.trace.marks, variant.job.duty.seconds).map(([from, until]) => [x(from), x(until)] as const)
+    const spells = openSpells(variant.trace.marks, variant.job.duty.seconds).map(
+      ([from, until]) => [x(from), x(until)] as const,
+    )
     const middle = barTop(n) + BAR / 2
     const name = svg`
       <text class="label strong ${variant.series}" x=${right + 36} y=${middle} dy="0.34em">

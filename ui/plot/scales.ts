@@ -50,9 +50,11 @@ export function valueAxis(low: number, high: number, unit: string): Axis {
   const bottom = toUnit(low, unit)
   const wanted = bottom + (Math.max(toUnit(high, unit), bottom + 1e-6) - bottom) * 1.03
   const round = Math.abs(bottom) < 1e-9
-  const step = roundStep(bottom, wanted, round ? MOST_TICKS : MOST_TICKS - 1)
-  // The frame may end between ticks: in quarters of a step.
-  const top = Math.ceil(wanted / (step / 4) - 1e-9) * (step / 4)
+  const most = round ? MOST_TICKS : MOST_TICKS - 1
+  const step = roundStep(bottom, wanted, most)
+  // The frame may end between ticks: in quarters of a step, unless that made a tick too many.
+  const quarters = Math.ceil(wanted / (step / 4) - 1e-9) * (step / 4)
+  const top = roundStep(bottom, quarters, most) > step ? wanted : quarters
   const decimals = Math.max(0, -Math.floor(Math.log10(step) + 1e-9))
   const ticks: Tick[] = []
   for (let n = Math.ceil(bottom / step - 1e-9); n * step <= top + step * 1e-9; n++)

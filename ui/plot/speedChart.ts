@@ -41,7 +41,12 @@ export function speedChart(view: View): Chart {
   const drawn = variants.map((variant) => {
     const { line, bands } = surging(variant.trace, variant.job.duty, 'speed', view)
     const { ratio, series } = variant
-    return { variant, series, line: polyline(divided(line, ratio), scales), bands: bands.map((band) => dividedBand(band, ratio)) }
+    return {
+      variant,
+      series,
+      line: polyline(divided(line, ratio), scales),
+      bands: bands.map((band) => dividedBand(band, ratio)),
+    }
   })
   const heavyLast = [...drawn].sort((a, b) => Number(a.variant.active) - Number(b.variant.active))
   const asked = polyline(divided(exact(active.trace, 'asked', view), active.ratio), scales)
@@ -54,14 +59,22 @@ export function speedChart(view: View): Chart {
     ? []
     : [
         { text, look: 'quiet', value: highest },
-        ...(banded.length > 0 ? [{ text: `shaded: ${surges ? 'surges' : 'least to most'}`, look: 'quiet', value: highest }] : []),
+        ...(banded.length > 0
+          ? [{ text: `shaded: ${surges ? 'surges' : 'least to most'}`, look: 'quiet', value: highest }]
+          : []),
       ]
 
-  const reading = (variant: Shown, t: number) => show(Math.max(0, at(variant, 'speed', t)), 'angular speed', units).number
+  const reading = (variant: Shown, t: number) =>
+    show(Math.max(0, at(variant, 'speed', t)), 'angular speed', units).number
   return {
     ...{ id: 'speed', title: 'Speed at the spindle', height, scales, reads: '', words: speedWords(view) },
     ...{ unit, hint: narrow ? 'dotted: asked' : '' },
-    readings: (t) => variants.map((variant) => ({ series: variant.series, active: variant === active, text: reading(variant, t) })),
+    readings: (t) =>
+      variants.map((variant) => ({
+        series: variant.series,
+        active: variant === active,
+        text: reading(variant, t),
+      })),
     table: () => ({
       head: ['Time', `Asked, ${unit}`, ...variants.map(({ name }) => `${name}, ${unit}`)],
       rows: tableTimes(view.from, view.to).map((t) => [
@@ -79,7 +92,7 @@ export function speedChart(view: View): Chart {
         ${bandMark(banded, scales, active.series)}
         ${heavyLast.map(({ series, line, variant }) => lineMark(line, series, variant === active ? 'heavy' : 'series'))}
         ${lineMark(asked, active.series, 'asked')}
-      </g>
-      ${levelTexts(view, scales, levels).marks}`,
+      </g>`,
+    over: levelTexts(view, scales, levels).marks,
   }
 }

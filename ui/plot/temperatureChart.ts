@@ -42,33 +42,62 @@ export function temperatureChart(view: View): Chart {
   const scales = scalesIn(view, box, axis)
 
   const lineOf = (variant: Shown, channel: Channel) => polyline(exact(variant.trace, channel, view), scales)
-  const others = variants.filter((variant) => variant !== active).map((variant) => ({ variant, line: lineOf(variant, 'switchC') }))
-  const own = { winding: lineOf(active, 'windingC'), frame: lineOf(active, 'frameC'), switch: lineOf(active, 'switchC') }
+  const others = variants
+    .filter((variant) => variant !== active)
+    .map((variant) => ({ variant, line: lineOf(variant, 'switchC') }))
+  const own = {
+    winding: lineOf(active, 'windingC'),
+    frame: lineOf(active, 'frameC'),
+    switch: lineOf(active, 'switchC'),
+  }
   const lines = [own.switch, own.winding, own.frame, ...others.map(({ line }) => line)]
 
   const degrees = (value: number) => show(value, 'temperature', units).number
-  const levels: Level[] = [{ text: `winding limit ${degrees(classC)}`, look: 'bad', value: classC }]
-  if (cutoff.fitted !== 'none') levels.push({ text: `cutoff opens ${degrees(cutoff.opensAt)}`, look: 'bad strong', value: cutoff.opensAt })
-  if (cutoff.fitted === 'self-reset') levels.push({ text: `recloses ${degrees(cutoff.reclosesAt)}`, look: 'quiet', value: cutoff.reclosesAt })
+  // In order of weight: on a phone the first takes the best place.
+  const opens = { text: `cutoff opens ${degrees(cutoff.opensAt)}`, look: 'bad strong', value: cutoff.opensAt }
+  const recloses = { text: `recloses ${degrees(cutoff.reclosesAt)}`, look: 'quiet', value: cutoff.reclosesAt }
+  const levels: Level[] = [
+    ...(cutoff.fitted === 'none' ? [] : [opens]),
+    { text: `winding limit ${degrees(classC)}`, look: 'bad', value: classC },
+    ...(cutoff.fitted === 'self-reset' ? [recloses] : []),
+  ]
 
-  const levelLines = levels.map(({ value }) => [[box.left, scales.y(value)], [box.right, scales.y(value)]] as const)
+  const levelLines = levels.map(
+    ({ value }) =>
+      [
+        [box.left, scales.y(value)],
+        [box.right, scales.y(value)],
+      ] as const,
+  )
   const trips = variants.toReversed().flatMap((variant) => tripsIn(variant, variant === active, view, scales))
   trips.sort((a, b) => Number(a.active) - Number(b.active))
   const rings = trips.map(({ rect }) => rect)
+  // Limits come first: a line without its name says nothing.
+  const limitTexts = levelTexts(view, scales, levels, lines, rings)
   const events = tripsWanted(trips, view)
-  const eventPlaces = placeLabels(events, rings, lines, within(box))
-  const taken = [...rings, ...eventPlaces.filter((place) => place !== undefined)]
-  const limitTexts = levelTexts(view, scales, levels, lines, taken)
+  const eventPlaces = placeLabels(events, limitTexts.taken, lines, within(box))
+  const taken = [...limitTexts.taken, ...eventPlaces.filter((place) => place !== undefined)]
   const names = namesWanted(view, box, own, others)
-  const namePlaces = placeLabels(names, limitTexts.taken, [...lines, ...levelLines], within(box))
+  const namePlaces = placeLabels(names, taken, [...lines, ...levelLines], within(box))
 
   const at = (variant: Shown, channel: Channel, t: number) =>
     degrees(t > endOf(variant) + 1 ? Number.NaN : valueAt(variant.trace, channel, t))
   return {
-    ...{ id: 'temperature', title: 'Temperature', height, scales, reads: 'switch ', words: temperatureWords(view) },
+    ...{
+      id: 'temperature',
+      title: 'Temperature',
+      height,
+      scales,
+      reads: 'switch ',
+      words: temperatureWords(view),
+    },
     ...{ unit, hint: 'heavy line: cutoff switch, thin: winding, dots: frame' },
     readings: (t) =>
-      variants.map((variant) => ({ series: variant.series, active: variant === active, text: at(variant, 'switchC', t) })),
+      variants.map((variant) => ({
+        series: variant.series,
+        active: variant === active,
+        text: at(variant, 'switchC', t),
+      })),
     table: () => ({
       head: [
         'Time',
@@ -96,7 +125,8 @@ export function temperatureChart(view: View): Chart {
         ${lineMark(own.frame, active.series, 'dots')}
         ${lineMark(own.winding, active.series, 'thin')}
         ${lineMark(own.switch, active.series, 'heavy')}
-      </g>
+      </g>`,
+    over: svg`
       ${limitTexts.marks}
       ${labelMarks(names, namePlaces)}
       ${trips.map(({ cx, cy, open, series, active: heavy }) => tripMark(cx, cy, open, series, heavy))}

@@ -19,18 +19,32 @@ export interface Trip {
 }
 
 /** Trip marks of a variant within the plot; of marks of one kind that would overlap, the first. */
-export function tripsIn({ trace, job, series }: Shown, active: boolean, view: View, { x, y }: Scales): Trip[] {
+export function tripsIn(
+  { trace, job, series }: Shown,
+  active: boolean,
+  view: View,
+  { x, y }: Scales,
+): Trip[] {
   const size = active ? TRIP_SIZE.active : TRIP_SIZE.other
   const last = { opens: Number.NEGATIVE_INFINITY, recloses: Number.NEGATIVE_INFINITY }
   const trips: Trip[] = []
   for (const mark of trace.marks) {
-    if ((mark.kind !== 'opens' && mark.kind !== 'recloses') || mark.t < view.from || mark.t > view.to) continue
+    if ((mark.kind !== 'opens' && mark.kind !== 'recloses') || mark.t < view.from || mark.t > view.to)
+      continue
     const cx = x(mark.t)
     if (cx - last[mark.kind] < size) continue
     last[mark.kind] = cx
     const open = mark.kind === 'opens'
     const cy = y(open ? job.parts.cutoff.opensAt : job.parts.cutoff.reclosesAt)
-    trips.push({ cx, cy, rect: { x: cx - size / 2, y: cy - size / 2, width: size, height: size }, t: mark.t, open, series, active })
+    trips.push({
+      cx,
+      cy,
+      rect: { x: cx - size / 2, y: cy - size / 2, width: size, height: size },
+      t: mark.t,
+      open,
+      series,
+      active,
+    })
   }
   return trips
 }
@@ -48,12 +62,9 @@ export const tripsWanted = (trips: readonly Trip[], { type, row }: View): (Wante
       const under = cy + aside
       const rightwards = [cx + 3, open ? over : under] as const
       const leftwards = [cx - width - 3, open ? over : under] as const
-      const further = [0, 1].flatMap((n) => {
-        const y = open ? over - n * row : under + n * row
-        return [[cx + 3, y] as const, [cx - width - 3, y] as const]
-      })
+      const further = [cx + 3, open ? over - row : under + row] as const
       const beside = [cx + aside, cx - aside - width].map((x) => [x, cy - height / 2] as const)
-      const spots = [rightwards, leftwards, ...further, ...beside]
+      const spots = [rightwards, leftwards, further, ...beside]
       return { text, look: open ? 'bad strong' : 'strong', width, height, spots }
     })
 
@@ -61,18 +72,23 @@ export const tripsWanted = (trips: readonly Trip[], { type, row }: View): (Wante
 export function namesWanted(
   view: View,
   box: Box,
-  own: { winding: Polyline; frame: Polyline },
+  own: { winding: Polyline; frame: Polyline; switch: Polyline },
   others: readonly { variant: Shown; line: Polyline }[],
 ): (Wanted & LabelText)[] {
+  const lines = [own.winding, own.frame, own.switch, ...others.map(({ line }) => line)]
   const label = (text: string, look: string, line: Polyline) => {
+    const rest = lines.filter((other) => other !== line)
     const size = { width: textWidth(text, view.type), height: view.row - 2 }
-    return { text, look, ...size, spots: alongLine(line, box, size) }
+    return { text, look, ...size, spots: alongLine(line, rest, box, size) }
   }
   const ends = view.variants
     .filter(({ trace }) => trace.ending.kind === 'destroyed')
     .filter((variant) => endOf(variant) >= view.from && endOf(variant) <= view.to)
     .map((variant) => {
-      const line = variant === view.active ? own.winding : (others.find((other) => other.variant === variant)?.line ?? [])
+      const line =
+        variant === view.active
+          ? own.winding
+          : (others.find((other) => other.variant === variant)?.line ?? [])
       return label(`winding destroyed ${clockTime(endOf(variant))}`, 'bad strong', line.slice(-2))
     })
   return [

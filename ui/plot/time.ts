@@ -39,7 +39,8 @@ const STEPS = [
 
 /** Smallest round step (s), not under `least`, of which a window of `seconds` holds at most `most`. */
 export const timeStep = (seconds: number, most: number, least = 0): number =>
-  STEPS.find((step) => step >= least && seconds / step <= most) ?? Math.ceil(seconds / most / (100 * DAY)) * 100 * DAY
+  STEPS.find((step) => step >= least && seconds / step <= most) ??
+  Math.ceil(seconds / most / (100 * DAY)) * 100 * DAY
 
 /**
  * Ticks of a window: minutes from the job's start, the first with its unit; clock form below a minute, hours and
@@ -48,7 +49,7 @@ export const timeStep = (seconds: number, most: number, least = 0): number =>
 export function timeTicks(from: number, to: number, most: number, least = 0): TimeTick[] {
   const step = timeStep(to - from, most, least)
   const ticks: TimeTick[] = []
-  for (let n = Math.ceil(from / step - 1e-9); n * step <= to + 1e-6; n++) {
+  for (let n = Math.max(0, Math.ceil(from / step - 1e-9)); n * step <= to + 1e-6; n++) {
     const t = n * step
     const first = ticks.length === 0
     const text =

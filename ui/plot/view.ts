@@ -1,7 +1,7 @@
 // One view of the charts: which variants, which part of the job, in which units, and how wide all of it is.
 import type { Trace } from '../../sim/trace.ts'
 import type { Units } from '../../sim/say/units.ts'
-import type { Polyline, Rect, Wanted } from './label.ts'
+import { firstFrom, type Polyline, type Rect, type Wanted } from './label.ts'
 import type { Span } from './reduce.ts'
 import type { Axis, Box, Scales } from './scales.ts'
 import { scalesFor } from './scales.ts'
@@ -91,22 +91,35 @@ export const within = ({ left, right, top, bottom }: Box): Rect => ({
 
 /** Height (px) of a line at x, straight between points; undefined where it has none. */
 export function heightAt(line: Polyline, x: number): number | undefined {
-  const after = line.findIndex((point) => point[0] >= x)
-  if (after < 0) return undefined
+  const after = firstFrom(line, x)
+  if (after === line.length) return undefined
   const [x1, y1] = line[after]
   const [x0, y0] = line[Math.max(0, after - 1)]
   if (x < x0) return undefined
   return x1 > x0 ? y0 + ((y1 - y0) * (x - x0)) / (x1 - x0) : y1
 }
 
-/** Spots for a label along a line: over and under it at steps through the plot. */
-export function alongLine(line: Polyline, box: Box, { width, height }: Pick<Wanted, 'width' | 'height'>): Wanted['spots'] {
+/**
+ * Spots for a label along a line, under and over it at steps through the plot; none where another line runs between
+ * them, which the label would then seem to name.
+ */
+export function alongLine(
+  line: Polyline,
+  others: readonly Polyline[],
+  box: Box,
+  { width, height }: Pick<Wanted, 'width' | 'height'>,
+): Wanted['spots'] {
   const spots: [number, number][] = []
   for (const away of [3, 9, 15])
     for (let share = 0.05; share < 0.96; share += 0.03) {
       const x = box.left + share * (box.right - box.left)
       const y = heightAt(line, x)
-      if (y !== undefined) spots.push([x - width / 2, y + away], [x - width / 2, y - height - away])
+      if (y === undefined) continue
+      const heights = others.map((other) => heightAt(other, x) ?? Number.NaN)
+      const reach = away + height / 2
+      if (!heights.some((other) => other > y && other < y + reach)) spots.push([x - width / 2, y + away])
+      if (!heights.some((other) => other < y && other > y - reach))
+        spots.push([x - width / 2, y - height - away])
     }
   return spots
 }
@@ -122,7 +135,7 @@ const known = new WeakMap<Trace, Greatest>()
 export function greatestOf(trace: Trace): Greatest {
   const found = known.get(trace)
   if (found) return found
-  const most = (column: Float64Array) => column.reduce((so, value) => (value > so ? value : so), 0)
+  const most = (column: Float64Array) => column.reduce((so, value) => Math.max(so, value), 0)
   const { speed, asked, current } = trace.columns
   const greatest = { speed: Math.max(most(speed), most(asked)), current: most(current) }
   known.set(trace, greatest)

@@ -16,7 +16,11 @@ const part = ({ from, to }: View): string => `from ${exactClock(from)} to ${exac
 const each = (view: View, say: (variant: Shown) => string): string => view.variants.map(say).join('; ')
 
 /** Least and greatest motor speed while driven and settled, rad/s; undefined where it is never driven. */
-export function drivenSpeeds({ trace }: Shown, from: number, to: number): readonly [number, number] | undefined {
+export function drivenSpeeds(
+  { trace }: Shown,
+  from: number,
+  to: number,
+): readonly [number, number] | undefined {
   const { time, columns } = trace
   if (time.length === 0) return undefined
   const [first, last] = rowsFor(time, from, to)
@@ -33,7 +37,12 @@ export function drivenSpeeds({ trace }: Shown, from: number, to: number): readon
   return most >= least ? [least, most] : undefined
 }
 
-const greatestIn = (time: Float64Array, column: Float64Array, from: number, to: number): { t: number; value: number } => {
+const greatestIn = (
+  time: Float64Array,
+  column: Float64Array,
+  from: number,
+  to: number,
+): { t: number; value: number } => {
   const [first, last] = time.length > 0 ? rowsFor(time, from, to) : [0, -1]
   let best = first
   for (let row = first; row <= last; row++) if (column[row] > column[best]) best = row
@@ -43,7 +52,9 @@ const greatestIn = (time: Float64Array, column: Float64Array, from: number, to: 
 /** "opens 23:40 and 46:00, recloses 37:40" or "the cutoff does not open". */
 function switching({ trace }: Shown, from: number, to: number): string {
   const times = (kind: 'opens' | 'recloses') =>
-    trace.marks.filter((mark) => mark.kind === kind && mark.t >= from && mark.t <= to).map(({ t }) => clockTime(t))
+    trace.marks
+      .filter((mark) => mark.kind === kind && mark.t >= from && mark.t <= to)
+      .map(({ t }) => clockTime(t))
   const said = (kind: 'opens' | 'recloses') => {
     const all = times(kind)
     if (all.length === 0) return []
@@ -59,7 +70,9 @@ export const speedWords = (view: View): string =>
   `Speed at the spindle ${part(view)}. ${each(view, (variant) => {
     const range = drivenSpeeds(variant, view.from, view.to)
     if (range === undefined) return `${variant.name}: not driven`
-    const [least, most] = range.map((speed) => told(Math.max(0, speed) / variant.ratio, 'angular speed', view.units))
+    const [least, most] = range.map((speed) =>
+      told(Math.max(0, speed) / variant.ratio, 'angular speed', view.units),
+    )
     return `${variant.name}: ${least === most ? least : `${least} to ${most}`} while driven`
   })}.`
 
@@ -83,8 +96,10 @@ export const ribbonWords = (view: View): string =>
   `The whole job of ${duration(view.end)}. ${each(view, (variant) => {
     const spells = openSpells(variant.trace.marks, variant.job.duty.seconds)
     const seconds = spells.reduce((sum, [from, until]) => sum + until - from, 0)
-    const early = variant.trace.ending.kind === 'finished' ? '' : `, ends early at ${clockTime(endOf(variant))}`
+    const early =
+      variant.trace.ending.kind === 'finished' ? '' : `, ends early at ${clockTime(endOf(variant))}`
     const times = spells.length === 1 ? 'once' : `${spells.length} times`
-    const stopped = spells.length === 0 ? 'never stopped' : `stopped ${times} by the cutoff, ${duration(seconds)} in all`
+    const stopped =
+      spells.length === 0 ? 'never stopped' : `stopped ${times} by the cutoff, ${duration(seconds)} in all`
     return `${variant.name}: ${stopped}${early}`
   })}.`

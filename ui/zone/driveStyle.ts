@@ -12,34 +12,51 @@ export const driveStyle = css`
   .head {
     margin-bottom: 6px;
   }
+  .head strong {
+    font: var(--type-note-strong);
+  }
   ol {
     flex: 1;
     display: flex;
     flex-direction: column;
-    justify-content: space-around;
+    justify-content: space-between;
   }
   li {
     position: relative;
     display: grid;
     grid-template-columns: 56px 1fr auto;
     gap: 4px 20px;
-    align-items: center;
+    align-items: start;
     padding: 12px 0;
   }
   /* The line that strings the parts together: wire, shaft, belt. */
-  li + li::before {
+  ol {
+    position: relative;
+  }
+  ol::before {
     content: '';
     position: absolute;
-    left: 27px;
-    bottom: calc(100% - 10px);
-    height: 26px;
+    inset: 40px auto 60px 27px;
     border-left: 1.75px solid var(--ink);
   }
   .glyph {
     position: relative;
     display: block;
-    height: 56px;
+    align-self: start;
+    height: 64px;
+    padding: 4px 0;
     background: var(--paper);
+  }
+  /* Dots lead the eye from a part to what it does. */
+  h3 {
+    display: flex;
+    align-items: baseline;
+    gap: 10px;
+  }
+  h3::after {
+    content: '';
+    flex: 1;
+    border-bottom: 1.5px dotted var(--rule);
   }
   .is p {
     max-width: 44ch;
@@ -109,13 +126,13 @@ export const driveStyle = css`
       gap: 4px 12px;
     }
     .glyph {
-      height: 44px;
+      height: 52px;
     }
     .glyph svg {
       width: 44px;
       height: 44px;
     }
-    li + li::before {
+    ol::before {
       left: 21px;
     }
     .heat {

@@ -3,10 +3,11 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { phaseAt } from '../../sim/judge.ts'
 import { assemble } from '../../sim/plant.ts'
-import { clockTime, ratioText, told } from '../../sim/say/number.ts'
+import { ratioText, told } from '../../sim/say/number.ts'
 import { stationRows } from '../../sim/say/stations.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { type Channel, valueAt } from '../../sim/trace.ts'
+import { exactClock } from '../plot/time.ts'
 import { HEAT_STOPS_C, heatColour, heatGradient } from '../plot/heat.ts'
 import type { Result } from '../store.ts'
 import { base } from '../style/base.ts'
@@ -37,7 +38,7 @@ export class DriveWords extends LitElement {
     return stationRows(station, this.result.job, this.units).find((row) => row.label === label)?.value ?? ''
   }
 
-  private part(glyph: TemplateResult, name: string, about: string, now: unknown, more: unknown = nothing) {
+  private link(glyph: TemplateResult, name: string, about: string, now: unknown, more: unknown = nothing) {
     return html`<li>
       <span class="glyph">${glyph}</span>
       <div class="is"><h3>${name}</h3><p class="note">${about}</p></div>
@@ -68,15 +69,17 @@ export class DriveWords extends LitElement {
     const phase = job.duty.phases[phaseAt(job, at)]?.name.trim()
     const rpm = (value: number) => told(value, 'angular speed', units)
     const running = this.now('asked') > 0
-    const apart = belt.centreDistance === undefined ? '' : `, ${told(belt.centreDistance, 'length', units)} apart`
-    const kind = machine.kind === 'other' ? 'Machine' : machine.kind.charAt(0).toUpperCase() + machine.kind.slice(1)
+    const apart =
+      belt.centreDistance === undefined ? '' : `, ${told(belt.centreDistance, 'length', units)} apart`
+    const kind =
+      machine.kind === 'other' ? 'Machine' : machine.kind.charAt(0).toUpperCase() + machine.kind.slice(1)
     const stop = HEAT_STOPS_C
     const low = stop[0]
     const range = stop[stop.length - 1] - low
     return html`
-      <p class="note head"><strong>The drive line at ${clockTime(at)}</strong>${phase ? html`, in ${phase}` : nothing}</p>
+      <p class="note head"><strong>The drive line at ${exactClock(at)}</strong>${phase ? html`, in ${phase}` : nothing}</p>
       <ol>
-        ${this.part(
+        ${this.link(
           parts.supply,
           'Controller',
           `up to ${told(supply.volts, 'voltage', units)}, limit ${this.row('supply', 'Current limit')}`,
@@ -84,20 +87,20 @@ export class DriveWords extends LitElement {
             ? html`<b>${told(this.now('volts'), 'voltage', units)}</b><b>${told(amps, 'current', units)}</b>`
             : html`<b>off</b>`,
         )}
-        ${this.part(
+        ${this.link(
           parts.motor,
           'Motor',
           `${this.row('motor', 'Plate')}; ${this.row('motor', 'Cooling')}`,
           html`<b>${rpm(speed)}</b>`,
           this.heat(),
         )}
-        ${this.part(
+        ${this.link(
           parts.belt,
           'Belt',
           `${this.row('belt', 'Motor pulley')} on ${this.row('belt', 'Machine pulley')}${apart}`,
           html`<b>${ratioText(ratio)}</b>`,
         )}
-        ${this.part(
+        ${this.link(
           parts.machine,
           kind,
           `${this.row('machine', 'Wanted')}; ${this.row('machine', 'Duty')}`,
@@ -109,7 +112,8 @@ export class DriveWords extends LitElement {
         <div class="bar" style="background:${heatGradient()}"></div>
         <div class="stops" aria-hidden="true">
           ${stop.map(
-            (c) => html`<span class="note" style="left:${((c - low) / range) * 100}%">${told(c, 'temperature', units)}</span>`,
+            (c) =>
+              html`<span class="note" style="left:${((c - low) / range) * 100}%">${told(c, 'temperature', units)}</span>`,
           )}
         </div>
       </figure>`

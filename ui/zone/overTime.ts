@@ -10,7 +10,7 @@ import type { Chart } from '../plot/chart.ts'
 import { currentChart } from '../plot/currentChart.ts'
 import { drag } from '../plot/drag.ts'
 import { dutyChart } from '../plot/dutyChart.ts'
-import { tell, type Window } from '../plot/events.ts'
+import { tell, type Part } from '../plot/events.ts'
 import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { readoutMark } from '../plot/layers/readout.ts'
@@ -23,6 +23,9 @@ import { speedChart } from '../plot/speedChart.ts'
 import { temperatureChart } from '../plot/temperatureChart.ts'
 import { exactClock, exactWords } from '../plot/time.ts'
 import { type View, viewOf } from '../plot/view.ts'
+
+export type { Moment, Part } from '../plot/events.ts'
+export type { Shown } from '../plot/shown.ts'
 
 declare global {
   interface HTMLElementTagNameMap {
@@ -89,9 +92,12 @@ export class OverTime extends LitElement {
     if ([...changed.keys()].every((key) => key === 'at' || key === 'tables')) return
     const { shown, units, width, k, windowFrom: from, windowTo: to } = this
     this.view = viewOf({ shown, units, from, to, width, k })
-    this.charts = this.view ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!)) : []
+    this.charts = this.view
+      ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!))
+      : []
     // The ribbons show the whole job: another window leaves them as they are.
-    if (!this.bars || [...changed.keys()].some((key) => !MOVES.includes(key))) this.bars = this.view && ribbons(this.view)
+    if (!this.bars || [...changed.keys()].some((key) => !MOVES.includes(key)))
+      this.bars = this.view && ribbons(this.view)
   }
 
   private turn(id: string): void {
@@ -117,7 +123,9 @@ export class OverTime extends LitElement {
 
   private scrubByKey(event: KeyboardEvent, { active, end }: View): void {
     if (event.altKey || event.ctrlKey || event.metaKey) return
-    const events = active.trace.marks.filter(({ kind }) => kind === 'opens' || kind === 'recloses').map(({ t }) => t)
+    const events = active.trace.marks
+      .filter(({ kind }) => kind === 'opens' || kind === 'recloses')
+      .map(({ t }) => t)
     const cycle = cycleSeconds(active.job.duty)
     const t = scrubKey(event.key, event.shiftKey, { at: this.at, end, cycle, events })
     if (t === undefined) return
@@ -134,9 +142,11 @@ export class OverTime extends LitElement {
 
   /** A press on a handle moves that end; inside the frame, the frame; elsewhere, the frame's middle comes there. */
   private dragFrame(event: PointerEvent, { left, right, end }: View): void {
-    const handle = event.composedPath().find((target) => target instanceof HTMLElement && target.dataset.end !== undefined)
+    const handle = event
+      .composedPath()
+      .find((target) => target instanceof HTMLElement && target.dataset.end !== undefined)
     const what = handle instanceof HTMLElement ? (handle.dataset.end === 'from' ? 'from' : 'to') : 'all'
-    const before: Window = { from: this.windowFrom, to: this.windowTo }
+    const before: Part = { from: this.windowFrom, to: this.windowTo }
     let start: number | undefined
     drag(event, (x) => {
       const t = ((x - left) / (right - left)) * end
@@ -158,7 +168,9 @@ export class OverTime extends LitElement {
     const [top, bottom] = bars.frame
     const open = this.tables.has('ribbons')
     const title = `Whole job, ${exactWords(end)}`
-    const hint = narrow ? 'hatched: stopped by the cutoff' : 'colour: cutoff switch · hatched: stopped by the cutoff · frame: the part shown below'
+    const hint = narrow
+      ? 'hatched: stopped by the cutoff'
+      : 'colour: cutoff switch · hatched: stopped by the cutoff · frame: the part shown below'
     const edge = (what: 'from' | 'to', t: number) => html`
       <div class="edge" role="slider" tabindex="0" data-end=${what}
         aria-label=${what === 'from' ? 'Part shown begins' : 'Part shown ends'}
@@ -194,6 +206,7 @@ export class OverTime extends LitElement {
         <svg role="img" aria-label=${chart.words} width=${view.width} height=${height}>
           ${guard([chart], () => chart.still)}
           ${scrubberMark(at, scales, timed ? 8 : 0)}
+          ${guard([chart], () => chart.over)}
           ${narrow || readings.length === 0 ? nothing : readoutMark(`${reads}at ${exactClock(at)}`, readings, place)}
         </svg>
         ${timed ? this.renderHandle(view, chart) : nothing}
@@ -204,7 +217,10 @@ export class OverTime extends LitElement {
   private renderHandle(view: View, { scales: { x, box } }: Chart): TemplateResult {
     const { active, units, end, k, width } = view
     const { at } = this
-    const middle = Math.min(width - HALF_HANDLE * k, Math.max(HALF_HANDLE * k, Math.min(box.right, Math.max(box.left, x(at)))))
+    const middle = Math.min(
+      width - HALF_HANDLE * k,
+      Math.max(HALF_HANDLE * k, Math.min(box.right, Math.max(box.left, x(at)))),
+    )
     const speed = told(Math.max(0, valueAt(active.trace, 'speed', at)) / active.ratio, 'angular speed', units)
     const heat = told(valueAt(active.trace, 'switchC', at), 'temperature', units)
     return html`<div class="handle" role="slider" tabindex="0" aria-label="Moment of the job"

@@ -45,7 +45,7 @@ export function second(from: EventTarget, check: Check | null, units: Units): Te
     return html`<div class="second">
       <p class="note">A second method works it out again: ${duration(check.t)} of ${duration(check.of)}</p>
       <div class="row">
-        <progress aria-label="Second method" max=${check.of} .value=${check.t}></progress>
+        <progress aria-label="Second method" max=${check.of} value=${check.t}></progress>
         <button class="act" @click=${() => wish(from, { kind: 'cancel check' })}>Cancel</button>
       </div>
     </div>`

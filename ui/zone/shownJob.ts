@@ -6,7 +6,15 @@ const SERIES: readonly Series[] = ['A', 'B', 'C', 'D']
 
 /** Line style of a variant by its place: the job as found, then the first, second and every later variant. */
 export const seriesOf = (state: Pick<State, 'variants'>, id: string): Series =>
-  SERIES[Math.min(3, Math.max(0, entriesOf(state).findIndex((entry) => entry.id === id)))]
+  SERIES[
+    Math.min(
+      3,
+      Math.max(
+        0,
+        entriesOf(state).findIndex((entry) => entry.id === id),
+      ),
+    )
+  ]
 
 /** The chosen variant's answer, ready for the zones. */
 export interface ShownJob {

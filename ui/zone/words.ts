@@ -24,7 +24,6 @@ export const wordStyle = css`
     max-width: 24ch;
     margin-bottom: 12px;
     font: var(--type-answer);
-    text-wrap: balance;
   }
   .support {
     max-width: 60ch;

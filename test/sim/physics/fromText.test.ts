@@ -12,7 +12,13 @@ const scenario: Scenario = {
   plate: { amps: '12 A', speed: '4000 rpm' },
   supply: { kind: 'phase control', volts: '112 V', resistance: '300 mΩ', formFactor: '1.4' },
   controller: { compensation: '60 %', currentLimit: '17 A', ramp: '600 rpm/s' },
-  winding: { resistance: '1.2 Ω', constant: '26 V/krpm', magnets: 'NdFeB', brushDrop: '1400 mV', insulation: 'F' },
+  winding: {
+    resistance: '1.2 Ω',
+    constant: '26 V/krpm',
+    magnets: 'NdFeB',
+    brushDrop: '1400 mV',
+    insulation: 'F',
+  },
   rotor: {
     inertia: '22000 g·cm²',
     flywheel: '0.2 lb·ft²',

@@ -1,26 +1,17 @@
-// A laboratory: plants stripped to the equations of a problem, and the product's own functions to look at them with.
+// A laboratory: plants stripped to the equations of a problem, and the product's own rates to look at them with.
 import { expect } from 'vitest'
-import { clock } from '../../../sim/clock.ts'
-import type { Phase } from '../../../sim/duty.ts'
-import type { Job } from '../../../sim/job.ts'
 import type { Cut } from '../../../sim/parts/machine.ts'
 import {
-  ABSOLUTE,
   assemble,
   evaluate,
   FLOW,
-  FLOWS,
   type Mode,
   type Parts,
   type Plant,
   readings,
   STATE,
   STATES,
-  TYPICAL,
 } from '../../../sim/plant.ts'
-import { finish, type Run, run } from '../../../sim/run.ts'
-import { advance, type Crossing } from '../../../sim/solve/advance.ts'
-import { rosenbrock } from '../../../sim/solve/rosenbrock.ts'
 
 /** Changes to a plant, part by part. */
 export type Changes = { readonly [K in keyof Parts]?: Partial<Parts[K]> }
@@ -36,7 +27,14 @@ const bare: Parts = {
   supply: { kind: 'battery', volts: 100, resistance: 0, formFactor: 1, lineVolts: 120, breaker: 15 },
   lumpy: null,
   controller: { holds: 'fixed voltage', compensation: 0, currentLimit: ENDLESS, ramp: 1e12, response: 0.1 },
-  winding: { resistance: 1, inductance: 0.005, constant: 0.3, magnets: 'ferrite', brushDrop: 0, insulation: 'B' },
+  winding: {
+    resistance: 1,
+    inductance: 0.005,
+    constant: 0.3,
+    magnets: 'ferrite',
+    brushDrop: 0,
+    insulation: 'B',
+  },
   rotor: { inertia: 0.005, flywheel: 0, dryFriction: 0, windage: 0 },
   belt: { motorPulley: 1, machinePulley: 1, efficiency: 1 },
   machine: { kind: 'other', inertia: 0, drag: 0, windage: 0, acceptedSag: 0.2 },
@@ -86,7 +84,7 @@ export interface At {
 }
 
 /** The controller wishing for more volts than there are. */
-const flatOutMode = (cut: Cut = { kind: 'torque', torque: 0 }): Mode => {
+export const flatOutMode = (cut: Cut = { kind: 'torque', torque: 0 }): Mode => {
   return { on: true, asked: ENDLESS, slope: 0, cut, surge: 0 }
 }
 
@@ -148,89 +146,7 @@ export function settled(plant: Plant, at: At = {}, fastest = 2000): { i: number;
   return { i: i(w), w }
 }
 
-/**
- * The plant flat out from a state, through the product's rates, stepper and event location, at a tolerance of 1e-10:
- * states at the asked times (s, ascending), and where `watch` is crossed (s; NaN if it is not before the last time).
- */
-export function follow(plant: Plant, from: Float64Array, times: readonly number[], watch: readonly Crossing[] = []) {
-  const mode = flatOutMode()
-  const stepper = rosenbrock(
-    { size: STATES, typical: TYPICAL, autonomous: true, rates: (t, y, out) => evaluate(plant, mode, t, y, out) },
-    { relative: 1e-10, absolute: ABSOLUTE.map((size) => size * 1e-8) },
-  )
-  stepper.start(0, from, 1e-4)
-  const states: Float64Array[] = []
-  for (const time of times) {
-    while (stepper.t < time) {
-      const move = advance(stepper, time, watch)
-      if (move.kind === 'failed') throw new Error(move.why)
-      if (move.kind === 'crossing') return { states, crossed: move.t }
-    }
-    states.push(stepper.y.slice())
-  }
-  return { states, crossed: Number.NaN }
-}
-
-/** Phase that asks for more volts than there are. */
-export const flatOut = (seconds: number, cut: Cut = { kind: 'torque', torque: 0 }): Phase => ({
-  name: '',
-  seconds,
-  speed: ENDLESS,
-  cut,
-  surge: null,
-})
-
-export interface Trial {
-  readonly changes: Changes
-  readonly phases: readonly Phase[]
-  readonly seconds: number
-  readonly startC?: number
-  readonly samples?: readonly number[]
-  /** Current already flowing at the start, A. */
-  readonly flowing?: number
-  readonly accuracy?: Job['accuracy']
-}
-
-/** A job of bare parts with changes, at the "precise" tolerance unless said. */
-export const jobOf = ({ changes, phases, seconds, startC, accuracy }: Trial): Job => ({
-  parts: partsWith(changes),
-  plate: {},
-  duty: { phases, seconds, startC: startC ?? 20 },
-  accuracy: accuracy ?? 'precise',
-})
-
-/** Runs a trial through the product. */
-export function runTrial(trial: Trial): Run {
-  const startC = trial.startC ?? 20
-  const from = trial.flowing !== undefined && {
-    t: 0,
-    states: holding(trial.flowing, startC),
-    sums: new Float64Array(FLOWS),
-    clock: clock(),
-    asked: ENDLESS,
-    on: true,
-    open: false,
-  }
-  return finish(run(jobOf(trial), { samples: trial.samples ?? [], ...(from && { from }) }))
-}
-
-/** Time of the first mark of a kind, s; NaN if there is none. */
-export const timeOf = ({ trace }: Run, kind: 'opens' | 'recloses'): number =>
-  trace.marks.find((mark) => mark.kind === kind)?.t ?? Number.NaN
-
 /** Expects a value to lie within a relative distance of the wanted one. */
 export function near(value: number, wanted: number, relative: number): void {
   expect(Math.abs(value / wanted - 1), `${value} against ${wanted}`).toBeLessThanOrEqual(relative)
 }
-
-/** Expects states to lie within the "precise" tolerance of the wanted ones: 1e-5 relative and a tenth of ABSOLUTE. */
-export function precisely(states: Float64Array, wanted: Readonly<Partial<Record<keyof typeof STATE, number>>>): void {
-  for (const [name, value] of Object.entries(wanted)) {
-    const state = STATE[name as keyof typeof STATE]
-    const allowed = ABSOLUTE[state] / 10 + 1e-5 * Math.abs(value)
-    expect(Math.abs(states[state] - value), `${name} ${states[state]} against ${value}`).toBeLessThanOrEqual(allowed)
-  }
-}
-
-/** A motor held still at a current, all its states at one temperature: °C. */
-export const holding = (i: number, startC: number) => Float64Array.of(i, 0, 0, startC, startC, startC)

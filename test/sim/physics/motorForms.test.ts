@@ -2,20 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { STATE } from '../../../sim/plant.ts'
 import { oracle } from '../../checks/files.ts'
-import {
-  type Changes,
-  currentAt,
-  flatOut,
-  follow,
-  highest,
-  holding,
-  look,
-  near,
-  plantWith,
-  precisely,
-  runTrial,
-  settled,
-} from './lab.ts'
+import { type Changes, currentAt, highest, look, near, plantWith, settled } from './lab.ts'
+import { copper, flatOut, follow, holding, precisely, runTrial } from './trial.ts'
 
 type Numbers = Record<string, number>
 const rpm = 30 / Math.PI
@@ -59,7 +47,9 @@ describe('O01: linear motor, voltage step from rest', () => {
     const { states } = follow(plant, holding(0, 20), times)
     const [peak, early, t63, late] = states
     near(peak[STATE.current], answers.i_peak_A, 1e-6)
-    expect(Math.abs(look(plant, { i: peak[0], w: peak[1] }).currentRate) * inputs.L_H).toBeLessThan(1e-6 * inputs.V)
+    expect(Math.abs(look(plant, { i: peak[0], w: peak[1] }).currentRate) * inputs.L_H).toBeLessThan(
+      1e-6 * inputs.V,
+    )
     near(early[STATE.speed], answers['w_at_0.05s'], 1e-6)
     near(early[STATE.current], answers['i_at_0.05s'], 1e-6)
     near(t63[STATE.speed], answers.w_ss_rad_s * (1 - Math.exp(-1)), 1e-6)
@@ -78,18 +68,16 @@ describe('O01: linear motor, voltage step from rest', () => {
 
 describe('O07: speed sag under a cut', () => {
   const { inputs, answers } = oracle<Numbers, Numbers>('O07')
-  // The oracle's copper has α = 0.00393 at 20 °C, ours the zero point of IEC 60034-1: a thermometer moved by
-  // 1/α − 255 K and a resistance of 255 α R make them the same line.
-  const alpha = 0.00393
-  const moved = 1 / alpha - 255
+  const { resistance, moved } = copper(0.00393, inputs.R)
   const plant = plantWith({
     supply: { volts: inputs.V },
-    winding: { resistance: 255 * alpha * inputs.R, constant: inputs.k, magnets: 'ferrite' },
+    winding: { resistance, constant: inputs.k, magnets: 'ferrite' },
     rotor: { dryFriction: inputs.Tf },
   })
   const cold = { windingC: 20 + moved, frameC: 20 }
   const hot = { windingC: inputs.winding_temp_C + moved, frameC: 20 + inputs.magnet_temp_rise_K }
-  const at = (torque: number, warmth: typeof cold) => settled(plant, { ...warmth, cut: { kind: 'torque', torque } })
+  const at = (torque: number, warmth: typeof cold) =>
+    settled(plant, { ...warmth, cut: { kind: 'torque', torque } })
   const speed = (torque: number, warmth: typeof cold) => at(torque, warmth).w * rpm
 
   it('cold: speeds, slope and sag', () => {

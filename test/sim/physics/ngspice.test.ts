@@ -1,8 +1,9 @@
 // The plant against a circuit simulator: an electrical start-up and a warm-up of the same equations as circuits.
 import { describe, expect, it } from 'vitest'
 import { STATE } from '../../../sim/plant.ts'
-import { type Changes, ENDLESS, flatOut, runTrial } from './lab.ts'
+import { type Changes, ENDLESS } from './lab.ts'
 import { simulate } from './spice.ts'
+import { flatOut, runTrial } from './trial.ts'
 
 /** ngspice's own accuracy with these options, and straight lines between its points, is better than 1e-4. */
 const OPTIONS = '.options reltol=1e-7 abstol=1e-9 vntol=1e-9'
@@ -102,7 +103,9 @@ cs ts 0 45 ic=25
       samples: times,
     })
     times.forEach((t, n) => {
-      expect(Math.abs(samples[n][STATE.windingC] - spice('v(tw)', t)), `winding at ${t} s`).toBeLessThan(0.002)
+      expect(Math.abs(samples[n][STATE.windingC] - spice('v(tw)', t)), `winding at ${t} s`).toBeLessThan(
+        0.002,
+      )
       expect(Math.abs(samples[n][STATE.frameC] - spice('v(tm)', t)), `frame at ${t} s`).toBeLessThan(0.002)
       expect(Math.abs(samples[n][STATE.switchC] - spice('v(ts)', t)), `switch at ${t} s`).toBeLessThan(0.002)
     })

@@ -10,21 +10,24 @@ import { onePage, type PageNumbers, type PagePhase } from '../../onePagePlant.ts
 const { base, runs } = references
 
 describe('the one-page plant against runs.json, 1e-4 K and 1e-6 of an event’s time', () => {
-  it.each(['stall-at-limit', 'power-load', 'two-speeds', 'ungeared-hot-room', 'voltage-limited'])('%s', (name) => {
-    const { plant, phases, seconds, samples, expected } = runs.find((one) => one.name === name)!
-    const times = [...new Set([...samples, seconds])]
-    const page = onePage({ ...base, ...plant }, phases, seconds, times)
-    times.forEach((t, n) => {
-      const { Tw, Tm, Ts } = expected.samples[String(t)] ?? expected.end
-      ;[Tw, Tm, Ts].forEach((wanted, j) => {
-        expect(Math.abs(page.samples[n][3 + j] - wanted)).toBeLessThan(1e-4)
+  it.each(['stall-at-limit', 'power-load', 'two-speeds', 'ungeared-hot-room', 'voltage-limited'])(
+    '%s',
+    (name) => {
+      const { plant, phases, seconds, samples, expected } = runs.find((one) => one.name === name)!
+      const times = [...new Set([...samples, seconds])]
+      const page = onePage({ ...base, ...plant }, phases, seconds, times)
+      times.forEach((t, n) => {
+        const { Tw, Tm, Ts } = expected.samples[String(t)] ?? expected.end
+        ;[Tw, Tm, Ts].forEach((wanted, j) => {
+          expect(Math.abs(page.samples[n][3 + j] - wanted)).toBeLessThan(1e-4)
+        })
       })
-    })
-    expect(page.events.map(([kind]) => kind)).toEqual(expected.events.map(([kind]) => kind))
-    expected.events.forEach(([, t], n) => {
-      expect(Math.abs(page.events[n][1] / t - 1)).toBeLessThan(1e-6)
-    })
-  })
+      expect(page.events.map(([kind]) => kind)).toEqual(expected.events.map(([kind]) => kind))
+      expected.events.forEach(([, t], n) => {
+        expect(Math.abs(page.events[n][1] / t - 1)).toBeLessThan(1e-6)
+      })
+    },
+  )
 })
 
 interface Own {
@@ -158,8 +161,17 @@ const COOLING = { plain: 'enclosed', 'outer fan': 'enclosed, outer fan' } as con
 
 /** One of our own jobs for the product, at the "precise" tolerance. */
 function jobOf({ name, plant, phases, seconds }: Own): Job {
-  const expected = { events: [], samples: {}, peak: { Tw: 0, Tm: 0, Ts: 0 }, end: { i: 0, w: 0, Tw: 0, Tm: 0, Ts: 0 } }
-  const job = referenceJob(base, { name, about: '', seconds, samples: [], plant, phases, expected }, 'precise')
+  const expected = {
+    events: [],
+    samples: {},
+    peak: { Tw: 0, Tm: 0, Ts: 0 },
+    end: { i: 0, w: 0, Tw: 0, Tm: 0, Ts: 0 },
+  }
+  const job = referenceJob(
+    base,
+    { name, about: '', seconds, samples: [], plant, phases, expected },
+    'precise',
+  )
   const heat: Heat = {
     ...job.parts.heat,
     airPath: plant.dirt ?? 1,
@@ -190,7 +202,9 @@ describe.each(jobs)('$name', (own) => {
     times.forEach((t, n) => {
       page.samples[n].forEach((wanted, state) => {
         const off = Math.abs(samples[n][state] - wanted)
-        expect(off, `state ${state} at ${t} s: ${samples[n][state]} against ${wanted}`).toBeLessThan(ALLOWED[state])
+        expect(off, `state ${state} at ${t} s: ${samples[n][state]} against ${wanted}`).toBeLessThan(
+          ALLOWED[state],
+        )
       })
     })
   })

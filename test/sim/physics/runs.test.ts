@@ -35,7 +35,9 @@ describe('a number of the plant that is 1 % off fails', () => {
     blower: 'Jfly blow',
     'lumpy-supply': 'Jm Jsp accel stir',
   } as const
-  const numbers = Object.entries(telling).flatMap(([run, names]) => names.split(' ').map((name) => [name, run]))
+  const numbers = Object.entries(telling).flatMap(([run, names]) =>
+    names.split(' ').map((name) => [name, run]),
+  )
 
   it.each(numbers)('%s in %s', (name, run) => {
     const reference = runs.find((one) => one.name === run)!

@@ -24,18 +24,23 @@ function agree(one: Float64Array, other: Float64Array): void {
     expect(Math.abs(one[state] - other[state])).toBeLessThanOrEqual(allowed)
 }
 
-describe.each(['surges', 'lumpy-supply', 'ungeared-hot-room', 'power-load'])('%s, the first minute', (name) => {
-  it('the same states', () => {
-    const options = { until: 60, samples: [1, 4, 20, 21.5, 35, 50, 60] }
-    const own = finish(run(job(name), options))
-    const other = finish(run(job(name), { ...options, method: 'extrapolation' }))
-    expect(own.trace.ending.kind).toBe('finished')
-    expect(other.trace.ending.kind).toBe('finished')
-    // Not one solver twice: the explicit one works far harder on a stiff plant.
-    expect(other.trace.effort.rates).toBeGreaterThan(3 * own.trace.effort.rates)
-    options.samples.forEach((_, n) => agree(own.samples[n], other.samples[n]))
-  })
-})
+describe.each(['surges', 'lumpy-supply', 'ungeared-hot-room', 'power-load'])(
+  '%s, the first minute',
+  (name) => {
+    it('the same states', () => {
+      const options = { until: 60, samples: [1, 4, 20, 21.5, 35, 50, 60] }
+      const own = finish(run(job(name), options))
+      const other = finish(run(job(name), { ...options, method: 'extrapolation' }))
+      expect(own.trace.ending.kind).toBe('finished')
+      expect(other.trace.ending.kind).toBe('finished')
+      // Not one solver twice: the explicit one works far harder on a stiff plant.
+      expect(other.trace.effort.rates).toBeGreaterThan(3 * own.trace.effort.rates)
+      options.samples.forEach((_, n) => {
+        agree(own.samples[n], other.samples[n])
+      })
+    })
+  },
+)
 
 it('the first opening, at the current limit', () => {
   const options = { toFirstOpening: true }

@@ -84,7 +84,7 @@ describe('a plate with a continuous rating below its peak', () => {
     const { trace } = finish(run(job))
     return trace.marks.find(({ kind }) => kind === 'class passed')?.t ?? Infinity
   }
-  const continuous = 10
+  const continuous = 8
 
   it('runs all day at the one, and overheats in time at the other', () => {
     expect(passed(continuous)).toBe(Infinity)

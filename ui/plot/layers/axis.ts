@@ -21,7 +21,11 @@ export const valueTicks = ({ y, box }: Scales, axis: Axis): SVGTemplateResult =>
   )}`
 
 /** Times at the foot; the last one does not reach past the plot. */
-export function timeTickMarks({ x, box }: Scales, times: readonly TimeTick[], drop: number): SVGTemplateResult {
+export function timeTickMarks(
+  { x, box }: Scales,
+  times: readonly TimeTick[],
+  drop: number,
+): SVGTemplateResult {
   return svg`
     ${times.map(({ t, text }) => {
       const at = x(t)

@@ -12,6 +12,8 @@ export function bandMark(bands: readonly Spread[], { x, y }: Scales, series: Ser
     ([, least]) => y(least),
     ([, , most]) => y(most),
   ).digits(1)
-  const d = bands.map(({ t, least, most }) => shape(t.map((time, n) => [time, least[n], most[n]] as const)) ?? '')
+  const d = bands.map(
+    ({ t, least, most }) => shape(t.map((time, n) => [time, least[n], most[n]] as const)) ?? '',
+  )
   return svg`<path class="band ${series}" d=${d.join('')} />`
 }

@@ -9,7 +9,10 @@ export const hatchPattern = svg`
   </pattern>`
 
 /** Bands through the plot over stretches of time, [from, until] in s. */
-export const hatchMark = (spells: readonly (readonly [number, number])[], { x, box }: Scales): SVGTemplateResult =>
+export const hatchMark = (
+  spells: readonly (readonly [number, number])[],
+  { x, box }: Scales,
+): SVGTemplateResult =>
   svg`${spells.map(([from, until]) => {
     const left = Math.max(box.left, x(from))
     const width = Math.min(box.right, x(until)) - left

@@ -9,7 +9,10 @@ export interface LabelText {
 }
 
 /** Labels at the places found for them; those without a place are left out. */
-export const labelMarks = (labels: readonly LabelText[], places: readonly (Rect | undefined)[]): SVGTemplateResult =>
+export const labelMarks = (
+  labels: readonly LabelText[],
+  places: readonly (Rect | undefined)[],
+): SVGTemplateResult =>
   svg`${labels.map(({ text, look }, n) => {
     const place = places[n]
     return place

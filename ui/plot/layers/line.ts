@@ -15,6 +15,10 @@ export const polyline = ({ t, value }: Points, { x, y }: Scales): Polyline =>
 
 /** A line through points (px, from `polyline`). */
 export function lineMark(points: Polyline, series: Series, weight: Weight): SVGTemplateResult {
-  const d = path<readonly [number, number]>((point) => point[0], (point) => point[1]).digits(1)(points) ?? ''
+  const d =
+    path<readonly [number, number]>(
+      (point) => point[0],
+      (point) => point[1],
+    ).digits(1)(points) ?? ''
   return svg`<path class="line ${series} ${weight}" d=${d} />`
 }

@@ -10,7 +10,13 @@ export interface Reading {
 }
 
 /** A short piece of a variant's line, starting at (x, y) px. */
-export const lineSample = (series: Series, active: boolean, x: number, y: number, length = 18): SVGTemplateResult =>
+export const lineSample = (
+  series: Series,
+  active: boolean,
+  x: number,
+  y: number,
+  length = 18,
+): SVGTemplateResult =>
   svg`<line class="line ${series} ${active ? 'heavy' : 'series'}" x1=${x} x2=${x + length} y1=${y} y2=${y} />`
 
 /** A heading and one row a variant, standing on `bottom` (px): what the charts read at the scrubber. */

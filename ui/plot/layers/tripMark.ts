@@ -6,7 +6,13 @@ import type { Series } from '../shown.ts'
 export const TRIP_SIZE = { active: 21, other: 13 } as const
 
 /** A contact at (cx, cy) px. */
-export function tripMark(cx: number, cy: number, open: boolean, series: Series, active: boolean): SVGTemplateResult {
+export function tripMark(
+  cx: number,
+  cy: number,
+  open: boolean,
+  series: Series,
+  active: boolean,
+): SVGTemplateResult {
   const r = (active ? TRIP_SIZE.active : TRIP_SIZE.other) / 2
   const half = 0.62 * r
   const gap = 0.3 * r

@@ -1,0 +1,119 @@
+// The heat numbers from mass and rating: a usual pattern, scaled until the continuous rating settles at the class rise.
+import { RATED_FORM_FACTORS } from '../handbook/formFactor.ts'
+import type { Heat } from '../parts/heat.ts'
+import type { Rotor } from '../parts/rotor.ts'
+import type { Winding } from '../parts/winding.ts'
+import { root } from '../solve/root.ts'
+import { settle } from '../steady.ts'
+import { type Assumed, between } from './assume.ts'
+import type { MotorReadings } from './motor.ts'
+import { warmUp } from './warmUp.ts'
+
+/** Conductances of a motor of scale 1, W/K (common practice, no source). */
+const PATTERN = {
+  windingToFrame: 1.5,
+  windingToAir: 0.3,
+  windingToFanAir: 3.5,
+  frameToAir: 1.2,
+  frameToFanAir: 0.6,
+}
+/** Scale of a usual motor of this mass; and how far a sane one lies from it. */
+const usualScale = (mass: number): number => 0.25 * mass ** (2 / 3)
+const SANE = { low: 0.6, high: 1.6 }
+/** Plate volts of industrial motors, rated on unfiltered rectified current. V */
+const INDUSTRIAL = [
+  [85, 95],
+  [170, 190],
+] as const
+
+export interface Rating {
+  readonly winding: Winding
+  readonly rotor: Rotor
+  /** Held all day, or for as long as the plate says: rad/s, N·m. */
+  readonly speed: number
+  readonly torque: number
+  readonly volts: number
+  readonly mass: number
+  readonly fanSpeed: number
+  /** Winding limit and air of the rating, °C. */
+  readonly limitC: number
+  readonly air: number
+}
+
+export interface ThermalScale {
+  readonly numbers: Pick<
+    Heat,
+    | 'windingCapacity'
+    | 'frameCapacity'
+    | 'windingToFrame'
+    | 'windingToAir'
+    | 'windingToFanAir'
+    | 'frameToAir'
+    | 'frameToFanAir'
+  >
+  /** Scale the rating asks for, and the sane one that is used: they differ where the continuous line does not fit. */
+  readonly asked: number
+  readonly used: number
+  readonly usual: number
+  readonly formFactor: number
+}
+
+function ratedFormFactor(printed: number | undefined, volts: number, at: number): number {
+  if (printed !== undefined) return printed
+  const row = INDUSTRIAL.some(([low, high]) => volts >= low && volts <= high)
+    ? RATED_FORM_FACTORS.industrial
+    : RATED_FORM_FACTORS.other
+  return between(row.low, row.value, row.high, at)
+}
+
+/** The scale and the heat numbers. */
+export function scaleOf(readings: MotorReadings, rating: Rating, assume: Assumed): ThermalScale {
+  const { plate } = readings
+  const formFactor = ratedFormFactor(plate.formFactor, rating.volts, assume.ratedFormFactor)
+  const capacity = assume.heatCapacity * rating.mass
+  const numbers = (scale: number): ThermalScale['numbers'] => ({
+    windingCapacity: assume.windingMass * capacity,
+    frameCapacity: (1 - assume.windingMass) * capacity,
+    windingToFrame: PATTERN.windingToFrame * scale * assume.frameCoupling,
+    windingToAir: PATTERN.windingToAir * scale,
+    windingToFanAir: PATTERN.windingToFanAir * scale,
+    frameToAir: PATTERN.frameToAir * scale,
+    frameToFanAir: PATTERN.frameToFanAir * scale,
+  })
+  const heat = (scale: number): Heat => ({
+    ...numbers(scale),
+    ...readings.heat,
+    cooling: plate.soldWith,
+    air: rating.air,
+    airflow: 1,
+    airPath: 1,
+    stir: 0.2,
+    fanSpeed: rating.fanSpeed,
+  })
+  const held = { speed: rating.speed, torque: rating.torque, formFactor, air: rating.air }
+  /** Winding over its limit at the rating, K; a runaway counts as far over. */
+  const over = (scale: number): number => {
+    const windingC =
+      plate.continuousFor === undefined
+        ? settle(rating.winding, rating.rotor, heat(scale), held)?.windingC
+        : warmUp(rating.winding, rating.rotor, heat(scale), held, plate.continuousFor)
+    return Math.min((windingC ?? Infinity) - rating.limitC, 1000)
+  }
+  const usual = usualScale(rating.mass)
+  const [low, high] = [SANE.low * usual, SANE.high * usual]
+  const asked = scaleAsked(over, usual)
+  const used = Math.min(Math.max(asked, low), high)
+  return { numbers: numbers(used), asked, used, usual, formFactor }
+}
+
+/** Scales looked at, over the usual one. */
+const FARTHEST = 50
+
+/** The scale at which the rating just keeps its limit, by root; beyond the farthest looked at, that one. */
+function scaleAsked(over: (scale: number) => number, usual: number): number {
+  const [low, high] = [usual / FARTHEST, usual * FARTHEST]
+  const [atLow, atHigh] = [over(low), over(high)]
+  if (!(atLow > 0)) return low
+  if (!(atHigh < 0)) return high
+  return root(over, low, high, atLow, atHigh, 1e-9 * usual)
+}

@@ -1,0 +1,143 @@
+// The ledger of outside checks: every case of published.json, oracles.json and measured.json, and what became of it.
+
+/** Capabilities still to come, in whose tests a planned case belongs. */
+export const capabilities = [
+  'know the motor',
+  'fit the drive',
+  'studies: duty types and short time',
+  'advice and safety',
+] as const
+export type Capability = (typeof capabilities)[number]
+
+/** Used: the test file that names it. Planned: what will use it. Left out: why the product has no such function. */
+export type Standing =
+  | { readonly used: string }
+  | { readonly planned: Capability }
+  | { readonly leftOut: string }
+
+const used = (file: string): Standing => ({ used: `test/sim/${file}.test.ts` })
+const planned = (capability: Capability): Standing => ({ planned: capability })
+const leftOut = (why: string): Standing => ({ leftOut: why })
+
+const motor = planned('know the motor')
+const drive = planned('fit the drive')
+const studies = planned('studies: duty types and short time')
+const advice = planned('advice and safety')
+
+const rectifier = leftOut(
+  'mean volts from a firing angle: the supply is declared by its steady DC ceiling, read on a meter, not by an angle',
+)
+const convection = leftOut(
+  'heat transfer from the shape of a body: conductances are inputs, later fitted, and not computed from dimensions',
+)
+
+export const ledger: Readonly<Record<string, Standing>> = {
+  O00: used('quantity/factors'),
+  O01: used('physics/motorForms'),
+  O02: used('physics/heatForms'),
+  O03: studies,
+  O04: used('physics/heatForms'),
+  O05: used('physics/tripForms'),
+  O06: drive,
+  O07: used('physics/motorForms'),
+  O08: used('physics/motorForms'),
+  O09: drive,
+  O10: studies,
+  O11: motor,
+  O12: convection,
+  O13: advice,
+  O14: advice,
+  O15: motor,
+  O16: motor,
+  O17: motor,
+  O18: studies,
+  O19: used('physics/heatForms'),
+  O20: used('physics/tripForms'),
+
+  P01: used('physics/published'),
+  P03: used('physics/published'),
+  P04: used('physics/dataSheets'),
+  P06: used('physics/dataSheets'),
+  P07: used('physics/dataSheets'),
+  P08: used('physics/dataSheets'),
+  P09: used('physics/dataSheets'),
+  P10: used('physics/dataSheets'),
+  P11: studies,
+  P12: studies,
+  P14: studies,
+  P16: studies,
+  P17: studies,
+  P18: studies,
+  P19: studies,
+  P20: motor,
+  P22: studies,
+  P23: studies,
+  P25: studies,
+  P26: studies,
+  P27: studies,
+  P29: motor,
+  P30: motor,
+  P31: motor,
+  P32: motor,
+  P34: studies,
+  P35: studies,
+  P36: studies,
+  P37: studies,
+  P38: studies,
+  P39: studies,
+  P40: advice,
+  P41: leftOut('braking through a resistor: the drive of the model has one quadrant and cannot brake, i ≥ 0'),
+  P42: used('physics/published'),
+  P43: motor,
+  P45: motor,
+  P46: motor,
+  P47: rectifier,
+  P48: rectifier,
+  P49: rectifier,
+  P50: motor,
+  P51: used('physics/published'),
+  P52: convection,
+  P53: convection,
+  P56: drive,
+  P57: drive,
+  P58: drive,
+  P59: drive,
+  P60: drive,
+  P61: drive,
+  P62: drive,
+  P63: drive,
+  P65: drive,
+  P66: drive,
+  P67: drive,
+  P68: drive,
+  P71: used('physics/published'),
+  P73: drive,
+  P74: drive,
+  P75: used('physics/published'),
+  P77: motor,
+
+  // measured.json: running points, coast-down and locked rotor go through bench identification.
+  M1: motor,
+  M2: motor,
+}
+
+/** Where the ledger and the cases disagree, one line each; `textOf` gives a file's text, or null where there is none. */
+export function complaints(
+  entries: Readonly<Record<string, Standing>>,
+  ids: readonly string[],
+  textOf: (file: string) => string | null,
+): string[] {
+  const found = ids.filter((id) => !Object.hasOwn(entries, id)).map((id) => `${id} is not in the ledger`)
+  for (const [id, standing] of Object.entries(entries)) {
+    if (!ids.includes(id)) found.push(`${id} is in the ledger, and there is no such case`)
+    if ('planned' in standing && !capabilities.includes(standing.planned))
+      found.push(`${id} is planned for “${standing.planned}”, which is no capability`)
+    if ('leftOut' in standing && standing.leftOut.length < 20)
+      found.push(`${id} is left out without a reason`)
+    if (!('used' in standing)) continue
+    const text = textOf(standing.used)
+    if (text === null) found.push(`${id} is used by ${standing.used}, which does not exist`)
+    else if (!new RegExp(`\\b${id}(?![0-9])`).test(text)) found.push(`${id} is not named in ${standing.used}`)
+  }
+  return found
+}

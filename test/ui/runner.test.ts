@@ -1,0 +1,143 @@
+// The runner against a pool in the test's hands: newest wins, the old answer stays, and giving up keeps it.
+import { beforeEach, expect, it, vi } from 'vitest'
+import type { Job } from '../../sim/job.ts'
+import type { Progress } from '../../sim/run.ts'
+import type { Reply, Task } from '../../workers/contract.ts'
+import type { Pool } from '../../workers/pool.ts'
+import { edit } from '../../ui/change/inputs.ts'
+import { choose, remove, rename } from '../../ui/change/variants.ts'
+import { type Runner, startRunner } from '../../ui/runner.ts'
+import { AS_FOUND, createStore, isCurrent, type Result, type Store } from '../../ui/store.ts'
+import { shownJob } from '../../ui/view.ts'
+import { resultOf, state } from './demo.ts'
+
+interface Call {
+  readonly job: Job
+  readonly urgent: boolean
+  readonly signal: AbortSignal
+  progress(progress: Progress): void
+  answer(reply: Reply<'run'>): void
+}
+
+let calls: Call[]
+let store: Store
+let runner: Runner
+const result: Result = resultOf(state(), AS_FOUND)
+const { trace, figures } = result
+const done: Reply<'run'> = { kind: 'done', trace, figures }
+const settled = () => new Promise((resolve) => setTimeout(resolve))
+
+beforeEach(() => {
+  calls = []
+  const ask = (signal: AbortSignal, task: Task, asking: { onProgress?: (p: Progress) => void; urgent?: boolean }) =>
+    new Promise<Reply>((answer) => {
+      calls.push({
+        job: task.job,
+        urgent: asking.urgent === true,
+        signal,
+        progress: (p) => asking.onProgress?.(p),
+        answer,
+      })
+    })
+  store = createStore(state())
+  runner = startRunner(store, { ask: ask as Pool['ask'] })
+})
+
+const edited = (text: string) => store.change((now) => edit(now, { 'belt.motorPulley': text }))
+
+it('asks for every variant, the chosen one last and urgent, since the newest goes first', () => {
+  expect(calls).toHaveLength(4)
+  expect(calls.map(({ urgent }) => urgent)).toEqual([false, false, false, true])
+})
+
+it('an edit takes back what it makes stale, and the old answer stays until the new one is there', async () => {
+  for (const call of calls) call.answer(done)
+  await settled()
+  const before = store.state.results.get(AS_FOUND)
+  expect(isCurrent(store.state, AS_FOUND)).toBe(true)
+  edited('3 in')
+  expect(calls).toHaveLength(8)
+  edited('3.5 in')
+  expect(calls.slice(4, 8).every(({ signal }) => signal.aborted)).toBe(true)
+  expect(store.state.results.get(AS_FOUND)).toBe(before)
+  calls[7].answer(done)
+  await settled()
+  expect(store.state.results.get(AS_FOUND), 'a late answer to an old question').toBe(before)
+  calls[11].answer(done)
+  await settled()
+  expect(store.state.results.get(AS_FOUND)?.job.parts.belt.motorPulley).toBeCloseTo(3.5 * 0.0254, 12)
+})
+
+it('asks nothing twice: renaming, choosing, and going back to what is there', async () => {
+  for (const call of calls) call.answer(done)
+  await settled()
+  store.change((now) => rename(now, 'variant 1', 'Fan'))
+  store.change((now) => choose(now, 'variant 1'))
+  expect(calls).toHaveLength(4)
+  store.change((now) => choose(now, AS_FOUND))
+  edited('3 in')
+  edited('2.5 in')
+  expect(store.state.working.size).toBe(0)
+  expect(isCurrent(store.state, AS_FOUND)).toBe(true)
+})
+
+it('says nothing of quick work, and of slow work how far it is; given up, the old answer is tagged', async () => {
+  vi.useFakeTimers()
+  try {
+    for (const call of calls) call.answer(done)
+    await vi.advanceTimersByTimeAsync(1)
+    edited('3 in')
+    await vi.advanceTimersByTimeAsync(140)
+    expect(store.state.slow).toBe(false)
+    expect(shownJob(store.state)?.previous).toBe(false)
+    await vi.advanceTimersByTimeAsync(20)
+    expect(store.state.slow).toBe(true)
+    expect(shownJob(store.state)?.previous).toBe(true)
+    calls[7].progress({ t: 3600, of: 10800 })
+    expect(store.state.working.get(AS_FOUND)).toMatchObject({ t: 3600, of: 10800 })
+    runner.cancel()
+    expect(calls.slice(4).every(({ signal }) => signal.aborted)).toBe(true)
+    expect(store.state).toMatchObject({ slow: false, stopped: 'Stopped. Previous result kept.' })
+    expect(shownJob(store.state)?.previous).toBe(true)
+    runner.again()
+    expect(calls).toHaveLength(12)
+    for (const call of calls.slice(8)) call.answer(done)
+    await vi.advanceTimersByTimeAsync(1)
+    expect(shownJob(store.state)?.previous).toBe(false)
+  } finally {
+    vi.useRealTimers()
+  }
+})
+
+it('what cannot be read is not asked; its problem is there and the answer stays', async () => {
+  for (const call of calls) call.answer(done)
+  await settled()
+  edited('wide')
+  expect(calls).toHaveLength(4)
+  const reading = store.state.readings.get(AS_FOUND)
+  expect(reading?.ok === false && reading.problems[0].path).toBe('belt.motorPulley')
+  expect(shownJob(store.state)).toMatchObject({ previous: true })
+})
+
+it('a lost calculation is said, and can be asked for again', async () => {
+  calls[3].answer({ kind: 'lost', why: 'the worker died' })
+  await settled()
+  expect(store.state.stopped).toBe('The calculation was lost: the worker died.')
+  runner.again()
+  expect(calls).toHaveLength(5)
+})
+
+it('a removed variant is taken back, and its answer kept only while undo would bring it back', async () => {
+  store.change((now) => remove(now, 'variant 1'))
+  expect(calls[0].signal.aborted || calls[1].signal.aborted || calls[2].signal.aborted).toBe(true)
+  expect(store.state.working.has('variant 1')).toBe(false)
+})
+
+it('opens on the eve of the first opening, with the hour around it', async () => {
+  calls[3].answer(done)
+  await settled()
+  const opening = figures.firstOpening?.t ?? 0
+  expect(opening).toBeGreaterThan(0)
+  expect(store.state.moment).toBeCloseTo(opening - 10, 6)
+  expect(store.state.window).toEqual([0, 3600])
+})

@@ -1,0 +1,92 @@
+// Variants are chosen, copied, tried, renamed, removed and brought back; and the page knows what to try next.
+import { beforeAll, expect, it } from 'vitest'
+import { toSave } from '../../ui/change/job.ts'
+import { coolingTries, largerPulley, nextTry, pulleyTry } from '../../ui/change/tries.ts'
+import { choose, copy, MOST_VARIANTS, remove, rename, tryOut, undo } from '../../ui/change/variants.ts'
+import { AS_FOUND, type Result, type State } from '../../ui/store.ts'
+import { example, resultOf, state } from './demo.ts'
+
+let found: Result
+beforeAll(() => {
+  found = resultOf(state(), AS_FOUND)
+})
+const withResults = (now: State, ids: readonly string[]): State => ({
+  ...now,
+  results: new Map(ids.map((id) => [id, id === AS_FOUND ? found : resultOf(now, id)])),
+})
+
+it('a saved job is the one that was opened', () => {
+  expect(toSave(state())).toEqual(example('appleMill'))
+})
+
+it('a copy is chosen, named apart, and undone', () => {
+  const before = state()
+  const after = copy(copy(before))
+  expect(after.variants.slice(3).map(({ name }) => name)).toEqual(['Copy of As found', 'Copy of Copy of As found'])
+  expect(after.chosen).toBe(after.variants[4].id)
+  expect(undo(after).variants).toHaveLength(4)
+  expect(copy(choose(after, AS_FOUND)).variants[5].name).toBe('Copy of As found 2')
+})
+
+it('a try that is there already is chosen, another is added', () => {
+  const now = state()
+  expect(tryOut(now, 'x', { 'heat.cooling': 'shaft fan' })).toMatchObject({ chosen: 'variant 1', variants: now.variants })
+  const blown = tryOut(now, 'With a blower', { 'heat.cooling': 'blower' })
+  expect(blown.variants[3]).toMatchObject({ name: 'With a blower', changes: { 'heat.cooling': 'blower' } })
+  expect(blown.chosen).toBe(blown.variants[3].id)
+})
+
+it('the chosen one removed leaves the one before it chosen; the job as found stays', () => {
+  const now = choose(state(), 'variant 2')
+  const after = remove(now, 'variant 2')
+  expect(after.variants.map(({ id }) => id)).toEqual(['variant 1', 'variant 3'])
+  expect(after.chosen).toBe('variant 1')
+  expect(undo(after)).toMatchObject({ chosen: 'variant 2', variants: now.variants })
+  expect(remove(now, AS_FOUND)).toBe(now)
+})
+
+it('names are kept short, and an empty one is not taken', () => {
+  const now = rename(state(), 'variant 1', ` ${'n'.repeat(100)} `)
+  expect(now.variants[0].name).toHaveLength(60)
+  expect(rename(now, 'variant 1', '  ')).toBe(now)
+})
+
+it('there is an end to variants, said in words', () => {
+  let now = state()
+  for (let n = 0; n < 30; n++) now = copy(choose(now, AS_FOUND))
+  expect(now.variants).toHaveLength(MOST_VARIANTS)
+  expect(now.notice?.words).toContain('24 variants')
+})
+
+it('an open motor can lose or gain its fan; a shut one its outer fan', () => {
+  const labels = (result: Result) => coolingTries(state(), result).map(({ label }) => label)
+  expect(labels(found)).toEqual(['With the shaft fan', 'With a blower'])
+  const { heat } = found.job.parts
+  const shut = { ...found.job, parts: { ...found.job.parts, heat: { ...heat, cooling: 'enclosed' as const } } }
+  expect(labels({ ...found, job: shut })).toEqual(['With an outer fan'])
+})
+
+it('the next larger pulley can be bought and still reaches the speed', () => {
+  // 1.4 × 10 in = 14 in; metric 355.6 mm, down to 350.
+  expect(largerPulley(found, state().settings.units)).toBeCloseTo(14 * 0.0254, 9)
+  expect(largerPulley(found, { system: 'metric', temperature: '°C' })).toBeCloseTo(0.35, 9)
+  // At 1000 rpm asked, 4 : 1 wants 4000 of 4580 rpm with a tenth in hand: nothing larger would do.
+  const phases = found.job.duty.phases.map((phase) => ({ ...phase, speed: (1000 * Math.PI) / 30 }))
+  const fast = { ...found, job: { ...found.job, duty: { ...found.job.duty, phases } } }
+  expect(largerPulley(fast, state().settings.units)).toBeNull()
+  expect(pulleyTry(state(), found, '14 in', 14 * 0.0254)).toMatchObject({
+    label: 'Try ratio 5.6\u00a0:\u00a01',
+    wish: { name: 'Ratio 5.6\u00a0:\u00a01', changes: { 'belt.machinePulley': '14 in' } },
+  })
+})
+
+it('what to do next: look at one that works, else the fan, else more reduction', () => {
+  const now = state()
+  expect(nextTry(withResults(now, [AS_FOUND]), found)?.label).toBe('Try it with the shaft fan')
+  expect(nextTry(withResults(now, [AS_FOUND, 'variant 1']), found)?.label).toBe('Look at “With the shaft fan”')
+  const fast = choose(now, 'variant 2')
+  const result = resultOf(now, 'variant 2')
+  expect(nextTry(withResults(fast, ['variant 2']), result)?.label).toBe('Try ratio 2.8\u00a0:\u00a01')
+  const good = choose(now, 'variant 1')
+  expect(nextTry(withResults(good, [AS_FOUND]), resultOf(now, 'variant 1'))?.label).toBe('Look at it as found')
+})
