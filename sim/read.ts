@@ -140,7 +140,7 @@ function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
     const reading = readInput(field, given)
     if (!reading.ok) return { path, wrong: reading.wrong, wouldDo: reading.wouldDo, offers: reading.offers }
   }
-  if (given === undefined && path !== '')
+  if (issue.input === undefined && path !== '')
     return { path, wrong: 'This part of the job is missing.', wouldDo: 'Copy it from one of the examples.' }
   if (path === '' || (schema && entriesOf(schema))) return { path, ...NO_GROUP }
   const wouldDo = path === STEPS ? `A list of 1 to ${MOST_PHASES} steps.` : 'See the examples for its shape.'

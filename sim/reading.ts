@@ -88,13 +88,13 @@ function slipped(value: number, unit: string, low: number, high: number): string
 
 /** Reads a text for a quantity field: SI value within its bounds, or what is wrong. */
 export function readQuantity(field: QuantityField, text: unknown): Reading<number> {
-  const { low, high, unit } = boundsOf(field)
-  const between = `Between ${brief(low, unit)} and ${brief(high, unit)} is sensible.`
+  const { low, high } = boundsOf(field)
+  const between = `Between ${field.low} and ${field.high} is sensible.`
   if (typeof text !== 'string')
     return {
       ok: false,
       wrong: `${field.label} must be a text with a unit.`,
-      wouldDo: `For example "${brief(high, unit)}". ${between}`,
+      wouldDo: `For example "${field.high}". ${between}`,
     }
   const parsed = parseQuantity(text, field.dimension)
   if (!parsed.ok) return { ok: false, wrong: parsed.wrong, wouldDo: parsed.wouldDo, offers: parsed.offers }

@@ -87,7 +87,7 @@ export function recorder(seconds: number, most = MOST_ROWS): Recorder {
           close()
           edges.push(rows)
         }
-        next++
+        while (kept[next] === r) next++
       }
       for (let c = 0; c < WIDTH; c++) row[c] = old[c][r]
       gather(row)

@@ -35,7 +35,7 @@ export const ScenarioFields = v.object({
   name: words({ label: 'Name of the job', longest: 80 }),
   about: v.optional(words({ label: 'About the job', longest: 2000 })),
   plate: v.optional(PlateFields, {}),
-  bench: v.optional(v.record(v.string(), v.unknown())),
+  bench: v.optional(v.record(v.string(), v.unknown(), 'Bench readings must be a group.')),
   supply: SupplyFields,
   controller: ControllerFields,
   winding: WindingFields,

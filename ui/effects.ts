@@ -1,7 +1,7 @@
 // Wishes that reach out of the page: a file opened or saved, work cancelled or checked; and settings remembered.
 import type { Problem } from '../sim/problem.ts'
 import { LARGEST_FILE, read, readFile } from '../sim/read.ts'
-import { takeUp, toSave } from './change/job.ts'
+import { replaced, toSave } from './change/job.ts'
 import type { Checker } from './check.ts'
 import type { Wish } from './events.ts'
 import type { Runner } from './runner.ts'
@@ -37,7 +37,7 @@ async function opening(file: File): Promise<(state: State) => State> {
   if (!found.ok) return refused(found.problems)
   const checked = read(found.scenario)
   if (!checked.ok) return refused(checked.problems)
-  return (state) => takeUp(state, found.scenario)
+  return (state) => replaced(state, found.scenario)
 }
 
 /** Hands the job to the browser as a file to save. */

@@ -1,6 +1,6 @@
 // Wishes that only change the state: each to its own function. Those that reach out of the page are in effects.ts.
 import { changeCut, changeSurge, edit } from './change/inputs.ts'
-import { takeUp } from './change/job.ts'
+import { replaced } from './change/job.ts'
 import { addStep, removeStep } from './change/steps.ts'
 import { choose, copy, remove, rename, tryOut, undo } from './change/variants.ts'
 import { stationOf } from './edit/groups.ts'
@@ -53,7 +53,7 @@ export function granted(state: State, wish: Wish): State {
     case 'window':
       return { ...state, window: [wish.from, wish.to] }
     case 'job':
-      return takeUp(state, wish.scenario)
+      return replaced(state, wish.scenario)
     case 'dismiss':
       return { ...state, notice: null, stopped: null }
     case 'open file':

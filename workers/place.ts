@@ -46,9 +46,9 @@ export function place(make: SeatMaker, freed: () => void): Place {
         if (heard()) ready = true
       },
       progress(call, progress) {
-        if (!heard()) return
+        if (entry?.call !== call) return
         silent = 0
-        if (entry?.call === call) entry.progress(progress)
+        entry.progress(progress)
       },
       lost(why) {
         if (heard()) lose(why)

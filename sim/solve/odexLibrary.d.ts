@@ -10,8 +10,6 @@ export class Solver {
   denseOutput: boolean
   /** Also the floor of the first step; never below 1e-4 unless half the span is. */
   initialStepSize: number
-  /** Attempts in one solve, accepted or not. */
-  maxSteps: number
   /**
    * Integrates from t to tEnd. `accepted` is called once at the start (dense missing or false) and after
    * every accepted step; returning false stops. Arrays must be plain ones.

@@ -19,6 +19,7 @@ export const mayImport: Record<string, string[]> = {
   plant: [...ground, 'trace', 'parts', 'duty'],
   job: [...ground, 'trace', 'parts', 'duty', 'plant'],
   solve: [],
+  belting: ['quantity', 'problem', 'handbook', 'solve'],
   steady: [...plant, 'solve'],
   run: [...plant, 'solve'],
   identify: [...plant, 'solve', 'steady'],
@@ -28,13 +29,14 @@ export const mayImport: Record<string, string[]> = {
   judge: [...run, 'cycles'],
   studies: [...judge, 'scenario'],
   advise: studies,
-  say: [...studies, 'advise'],
+  say: [...studies, 'advise', 'identify', 'cuts', 'steady'],
 }
 
 /** Package → rooms of sim/ that may import it. Every other package is closed to sim/. */
 const packages: Record<string, string[]> = {
   valibot: ['field', 'parts', 'duty', 'job', 'handbook', 'scenario', 'identify', 'cuts'],
   odex: ['solve'],
+  d3: ['identify'],
 }
 
 /** Top folder → top folders it may import. test/ may import all. */

@@ -32,5 +32,12 @@ export function resultOf(now: State, id: string): Result {
   if (!reading.ok) throw new Error(`${id} does not read`)
   const { job, notes } = reading
   const { trace } = finish(run(job))
-  return { text: withVariant(now.scenario, entry), job, notes, key: canonical(job), trace, figures: judge(job, trace) }
+  return {
+    text: withVariant(now.scenario, entry),
+    job,
+    notes,
+    key: canonical(job),
+    trace,
+    figures: judge(job, trace),
+  }
 }

@@ -23,7 +23,9 @@ it('an edit of a variant is that variant’s alone, and goes again when it says 
   expect(edited.scenario).toBe(chosen.scenario)
   expect(edited.variants[0].changes).toEqual({ 'heat.cooling': 'shaft fan', 'belt.machinePulley': '12 in' })
   expect(edited.variants[1]).toBe(chosen.variants[1])
-  expect(edit(edited, { 'belt.machinePulley': '10 in' }).variants[0].changes).toEqual({ 'heat.cooling': 'shaft fan' })
+  expect(edit(edited, { 'belt.machinePulley': '10 in' }).variants[0].changes).toEqual({
+    'heat.cooling': 'shaft fan',
+  })
 })
 
 it('the text that is there already changes nothing', () => {
@@ -59,10 +61,16 @@ it('surges come and go, on the job and on a variant, and both read', () => {
 })
 
 it('steps are added and removed for every variant, and changes follow the step they belong to', () => {
-  const chosen = edit(choose(state(), 'variant 1'), { 'duty.phases.2.torque': '2 N·m', 'duty.phases.0.lasts': '3 min' })
+  const chosen = edit(choose(state(), 'variant 1'), {
+    'duty.phases.2.torque': '2 N·m',
+    'duty.phases.0.lasts': '3 min',
+  })
   const fewer = removeStep(chosen, 1)
   expect(fewer.scenario.duty.phases).toHaveLength(2)
-  expect(fewer.variants[0].changes).toMatchObject({ 'duty.phases.1.torque': '2 N·m', 'duty.phases.0.lasts': '3 min' })
+  expect(fewer.variants[0].changes).toMatchObject({
+    'duty.phases.1.torque': '2 N·m',
+    'duty.phases.0.lasts': '3 min',
+  })
   expect(fewer.variants[0].changes['duty.phases.2.torque']).toBeUndefined()
   expect(removeStep(chosen, 2).variants[0].changes['duty.phases.2.torque']).toBeUndefined()
   const more = addStep(fewer)

@@ -22,7 +22,10 @@ it('a saved job is the one that was opened', () => {
 it('a copy is chosen, named apart, and undone', () => {
   const before = state()
   const after = copy(copy(before))
-  expect(after.variants.slice(3).map(({ name }) => name)).toEqual(['Copy of As found', 'Copy of Copy of As found'])
+  expect(after.variants.slice(3).map(({ name }) => name)).toEqual([
+    'Copy of As found',
+    'Copy of Copy of As found',
+  ])
   expect(after.chosen).toBe(after.variants[4].id)
   expect(undo(after).variants).toHaveLength(4)
   expect(copy(choose(after, AS_FOUND)).variants[5].name).toBe('Copy of As found 2')
@@ -30,7 +33,10 @@ it('a copy is chosen, named apart, and undone', () => {
 
 it('a try that is there already is chosen, another is added', () => {
   const now = state()
-  expect(tryOut(now, 'x', { 'heat.cooling': 'shaft fan' })).toMatchObject({ chosen: 'variant 1', variants: now.variants })
+  expect(tryOut(now, 'x', { 'heat.cooling': 'shaft fan' })).toMatchObject({
+    chosen: 'variant 1',
+    variants: now.variants,
+  })
   const blown = tryOut(now, 'With a blower', { 'heat.cooling': 'blower' })
   expect(blown.variants[3]).toMatchObject({ name: 'With a blower', changes: { 'heat.cooling': 'blower' } })
   expect(blown.chosen).toBe(blown.variants[3].id)
@@ -62,7 +68,10 @@ it('an open motor can lose or gain its fan; a shut one its outer fan', () => {
   const labels = (result: Result) => coolingTries(state(), result).map(({ label }) => label)
   expect(labels(found)).toEqual(['With the shaft fan', 'With a blower'])
   const { heat } = found.job.parts
-  const shut = { ...found.job, parts: { ...found.job.parts, heat: { ...heat, cooling: 'enclosed' as const } } }
+  const shut = {
+    ...found.job,
+    parts: { ...found.job.parts, heat: { ...heat, cooling: 'enclosed' as const } },
+  }
   expect(labels({ ...found, job: shut })).toEqual(['With an outer fan'])
 })
 
@@ -83,10 +92,14 @@ it('the next larger pulley can be bought and still reaches the speed', () => {
 it('what to do next: look at one that works, else the fan, else more reduction', () => {
   const now = state()
   expect(nextTry(withResults(now, [AS_FOUND]), found)?.label).toBe('Try it with the shaft fan')
-  expect(nextTry(withResults(now, [AS_FOUND, 'variant 1']), found)?.label).toBe('Look at “With the shaft fan”')
+  expect(nextTry(withResults(now, [AS_FOUND, 'variant 1']), found)?.label).toBe(
+    'Look at “With the shaft fan”',
+  )
   const fast = choose(now, 'variant 2')
   const result = resultOf(now, 'variant 2')
   expect(nextTry(withResults(fast, ['variant 2']), result)?.label).toBe('Try ratio 2.8\u00a0:\u00a01')
   const good = choose(now, 'variant 1')
-  expect(nextTry(withResults(good, [AS_FOUND]), resultOf(now, 'variant 1'))?.label).toBe('Look at it as found')
+  expect(nextTry(withResults(good, [AS_FOUND]), resultOf(now, 'variant 1'))?.label).toBe(
+    'Look at it as found',
+  )
 })

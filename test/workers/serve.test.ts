@@ -162,9 +162,25 @@ it('hears a cancel in its breath: two slices later at the most', async () => {
   expect(await remote.work(7, task)).toEqual({ kind: 'cancelled' })
   expect(atCancel).toBe(3)
   expect(slices - atCancel).toBeLessThanOrEqual(2)
-  // The number of another call is no business of this one.
-  const again = remote.work(8, { kind: 'run', job: short })
+  close()
+})
+
+it('leaves a call alone when another is taken back', async () => {
+  let ms = 0
+  let breaths = 0
+  const { remote, close } = behindPort({
+    now: () => {
+      ms += SLICE
+      return ms
+    },
+    breathe: () => {
+      breaths++
+      return new Promise((resolve) => setImmediate(resolve))
+    },
+  })
+  const reply = remote.work(8, { kind: 'run', job: reference('shaft-fan').job })
   remote.cancel(7)
-  expect((await again).kind).toBe('done')
+  expect((await reply).kind).toBe('done')
+  expect(breaths).toBeGreaterThan(20)
   close()
 })

@@ -42,6 +42,17 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
   }
 }
 
+/** Another job in place of the one on the page, which undo brings back. */
+export const replaced = (state: State, whole: Scenario): State => ({
+  ...takeUp(state, whole),
+  undo: {
+    words: `“${String(whole.name).slice(0, 60)}” opened.`,
+    scenario: state.scenario,
+    variants: state.variants,
+    chosen: state.chosen,
+  },
+})
+
 /** The scenario to save: the job with its variants. */
 export const toSave = ({ scenario, variants }: Pick<State, 'scenario' | 'variants'>): Scenario => ({
   ...scenario,

@@ -32,7 +32,7 @@ export class QuantityFieldElement extends LitElement {
     const { field, path } = this.input
     const { text, unit } = this.shown
     if (field.kind !== 'quantity' || this.box.value.trim() === text) return
-    wish(this, { kind: 'edit', path, text: storedText(field, this.box.value, unit) })
+    wish(this, { kind: 'edit', path, text: storedText(this.box.value, unit) })
     // Where nothing changes (an emptied box whose usual value returns), the box still shows what stands.
     this.requestUpdate()
   }

@@ -34,9 +34,9 @@ export function fieldText({ dimension }: QuantityField, stored: string, units: U
  * What to store for a typed text: as typed where it has its unit, with the shown unit where it is bare.
  * Null for an empty one: the input is left open.
  */
-export function storedText({ dimension }: QuantityField, typed: string, unit: string): string | null {
+export function storedText(typed: string, unit: string): string | null {
   const text = typed.trim()
   if (text === '') return null
-  if (unit === '' || parseQuantity(text, dimension).ok) return text
-  return /\d\.?$/.test(text) ? `${text} ${unit}` : text
+  const bare = /\d\.?$/.test(text) && !text.includes(':')
+  return bare && unit !== '' ? `${text} ${unit}` : text
 }

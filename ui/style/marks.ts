@@ -45,4 +45,8 @@ export const parts = {
   machine:
     drawn(svg`<path d="M9 3h38l-7 14H16Z" /><rect x="11" y="17" width="34" height="24" /><path d="M15 41 11 54 M41 41l4 13" />
     <circle cx="28" cy="29" r="8" /><path d="M28 21v16 M20 29h16" stroke-width="1" />`),
+  machine:
+    drawn(svg`<path d="M14 44 9 54 M42 44l5 10 M9 54h7 M40 54h7" /><rect x="9" y="6" width="38" height="38" rx="2" />
+    <circle cx="28" cy="25" r="13" /><circle cx="28" cy="25" r="3.5" />
+    <path d="M28 12v9.5 M28 28.5v9.5 M15 25h9.5 M31.5 25h9.5" stroke-width="1" />`),
 } as const

@@ -97,11 +97,11 @@ export class DriveWords extends LitElement {
         ${this.link(
           parts.belt,
           'Belt',
-          `${this.row('belt', 'Motor pulley')} on ${this.row('belt', 'Machine pulley')}${apart}`,
+          `${this.row('belt', 'Motor pulley')}${by} on ${this.row('belt', 'Machine pulley')}${apart}`,
           html`<b>${ratioText(ratio)}</b>`,
         )}
         ${this.link(
-          parts.machine,
+          machine.kind === 'mill' ? parts.mill : parts.machine,
           kind,
           `${this.row('machine', 'Wanted')}; ${this.row('machine', 'Duty')}`,
           html`<b>${rpm(speed / ratio)}</b><b>${told(Math.max(0, this.now('load')), 'torque', units)}</b>`,

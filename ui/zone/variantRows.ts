@@ -1,6 +1,7 @@
 // The variants as rows: what each comes to, in the columns of the table.
 import { clockTime, grouped, show } from '../../sim/say/number.ts'
 import { inShort } from '../../sim/say/answer.ts'
+import { limitsOf } from '../../sim/say/keyNumbers.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Series } from '../plot/shown.ts'
 import { AS_FOUND, type Entry, entriesOf, isCurrent, type Result, type State } from '../store.ts'
@@ -55,6 +56,8 @@ function cells({ job, figures }: Result, units: Units): readonly Cell[] {
   const { firstOpening, firstOpenFor, slowest, work } = figures
   const number = (value: number, dimension: 'temperature' | 'angular speed' | 'current') =>
     show(value, dimension, units).number
+  const all = limitsOf(job, figures, units)
+  const limits = (name: 'current' | 'speed') => all.some((limit) => limit.name === name && limit.limits)
   const none = job.parts.cutoff.fitted === 'none'
   return [
     {
@@ -67,8 +70,8 @@ function cells({ job, figures }: Result, units: Units): readonly Cell[] {
     },
     { text: number(figures.hottestWindingC.value, 'temperature'), bad: figures.classMargin < 0 },
     { text: number(figures.hottestSwitchC.value, 'temperature'), bad: firstOpening !== null },
-    { text: slowest ? number(slowest.value, 'angular speed') : '–', bad: figures.speedMissed },
-    { text: number(figures.workAmps, 'current'), bad: figures.limitSeconds > 0 },
+    { text: slowest ? number(slowest.value, 'angular speed') : '–', bad: limits('speed') },
+    { text: number(figures.workAmps, 'current'), bad: limits('current') },
     { text: minutes(work.got), bad: work.got < work.asked * 0.999 },
   ]
 }

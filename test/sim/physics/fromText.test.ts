@@ -51,15 +51,15 @@ const scenario: Scenario = {
     start: '95 °F',
     phases: [
       { name: 'load', lasts: '0.2 min', speed: '800 rpm' },
+      { name: 'rest', lasts: '10 s' },
       {
         name: 'cut',
         lasts: '45 s',
         speed: '800 rpm',
-        power: '0.5 hp',
+        power: '0.32 hp',
         surge: { torque: '2 lbf·ft', every: '10 s', lasts: '1.5 s' },
       },
       { name: 'stir', lasts: '20 s', speed: '500 rpm', fanTorque: '3 N·m' },
-      { name: 'rest', lasts: '10 s' },
     ],
   },
 }
@@ -122,19 +122,20 @@ const plant: PageNumbers = {
 it('a job in mixed units runs like the same numbers by hand', () => {
   const found = read(scenario)
   if (!found.ok) throw new Error(JSON.stringify(found.problems))
-  const times = [5, 11.9, 13, 25, 50, 57, 77, 86, 240, 600]
+  // The cut begins from standstill: what it asks under a quarter of its speed is felt at 23 s.
+  const times = [5, 11.9, 13, 23, 25, 50, 57, 77, 86, 240, 600]
   const page = onePage(
     plant,
     [
       { seconds: 12, speed: 800 * rpm * ratio },
+      { seconds: 10 },
       {
         seconds: 45,
         speed: 800 * rpm * ratio,
-        load: { kind: 'power', value: 0.5 * 550 * lbfft },
+        load: { kind: 'power', value: 0.32 * 550 * lbfft },
         surge: { torque: 2 * lbfft, every: 10, lasts: 1.5 },
       },
       { seconds: 20, speed: 500 * rpm * ratio, load: { kind: 'square', value: 3 / (500 * rpm) ** 2 } },
-      { seconds: 10 },
     ],
     600,
     times,
@@ -142,6 +143,7 @@ it('a job in mixed units runs like the same numbers by hand', () => {
   )
   const { trace, samples } = finish(run({ ...found.job, accuracy: 'precise' }, { samples: times }))
   const events = trace.marks.filter(({ kind }) => kind === 'opens' || kind === 'recloses')
+  console.log(page.events)
   // It does open: else neither the cutoff nor what warms it would be checked.
   expect(page.events.length).toBeGreaterThanOrEqual(2)
   expect(events.map(({ kind }) => kind)).toEqual(page.events.map(([kind]) => kind))

@@ -122,14 +122,29 @@ const jobs: Own[] = [
     times: [5, 6.5, 8, 25, 27, 31, 50, 64],
   },
   {
-    name: 'a fan’s torque, a heavy flywheel, turned down while running',
+    name: 'a fan’s torque with surges, a heavy flywheel, turned down while running',
     plant: { Jfly: 0.08, mode: 'open' },
     phases: [
-      { seconds: 15, speed: 380, load: { kind: 'square', value: 4e-4 } },
+      {
+        seconds: 15,
+        speed: 380,
+        load: { kind: 'square', value: 4e-4 },
+        surge: { torque: 3, every: 6, lasts: 1.5 },
+      },
       { seconds: 10, speed: 90, load: { kind: 'square', value: 4e-4 } },
     ],
     seconds: 60,
-    times: [3, 14, 17, 24, 26, 60],
+    times: [3, 7, 14, 17, 24, 26, 60],
+  },
+  {
+    name: 'creeping, where friction, drag and cut are at their knees',
+    plant: { ts: 5 },
+    phases: [
+      { seconds: 20, speed: 0.5 },
+      { seconds: 20, speed: 1.5, load: { kind: 'torque', value: 4 } },
+    ],
+    seconds: 40,
+    times: [2, 19, 22, 39],
   },
   {
     name: 'manual reset: opens on a hot shell and stays open',

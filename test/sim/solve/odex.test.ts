@@ -97,6 +97,31 @@ describe('extrapolation', () => {
     }
     expect(Math.abs(stepper.y[0] - Math.cos(tEnd))).toBeLessThan(1e-4)
     expect(() => stepper.step(tEnd)).toThrow(RangeError)
+    // Here t + (tEnd − t) is not tEnd in floating point.
+    const still = begun(oscillator, [0, 0], 1e-4)
+    still.start(2 ** -53, still.y, 2)
+    still.step(1 + 2 ** -52)
+    expect(still.t).toBe(1 + 2 ** -52)
+  })
+
+  it('leaves no sliver', () => {
+    const sizes = (tEnd: number) => {
+      const stepper = begun(oscillator, [1, 0], 1e-4)
+      const taken: number[] = []
+      across(stepper, tEnd, () => taken.push(stepper.t - stepper.tOld))
+      return taken
+    }
+    expect(sizes(0.1009)).toEqual([0.1009])
+    expect(sizes(0.15)[0]).toBe(0.075)
+    expect(sizes(0.3)[0]).toBe(0.1)
+  })
+
+  it('keeps its stride across a short stop', () => {
+    const stepper = begun(oscillator, [1, 0], 1e-4)
+    across(stepper, 20)
+    const stride = stepper.nextStep
+    across(stepper, 20 + stride / 1000)
+    expect(stepper.nextStep).toBe(stride)
   })
 
   it('sets off from exact rest', () => {
@@ -132,6 +157,8 @@ describe('giving up', () => {
     const nothing = begun(broken(-1), [0], 1e-4)
     expect(across(nothing, 1)).toBe('not finite')
     expect(nothing.effort.rates).toBeLessThan(100)
+    // One call and one rejection for each sixth part of the step before.
+    expect(nothing.effort.rejected).toBe(nothing.effort.rates)
   })
 
   it('stops at the pole of y′ = y² with a step too small', () => {

@@ -3,7 +3,7 @@ import type { System } from '../../../sim/solve/system.ts'
 import { system } from './problems.ts'
 
 /**
- * F. Mazzia, C. Magherini, Test Set for Initial Value Problem Solvers, release 2.3 (2006): the values stand in
+ * F. Mazzia, C. Magherini, F. Iavernaro, Test Set for IVP Solvers, release 2.3 (Report 43/2006): the values are in
  * its own Fortran sources (vdpol.F 1.2, hires.F 1.2, rober.F), computed there by RADAU at 1.1e-18. Read in public
  * copies of those files.
  */

@@ -1,0 +1,166 @@
+// What a warm-up log leaves unknown, each with where it is looked for and how far from there it usually lies.
+import { ASSUMPTIONS } from './assume.ts'
+import type { Drive, LoggedMotor } from './heatDrive.ts'
+import { type Conditions, HEAT_NUMBERS, type HeatNumber, type HeatNumbers } from './heatPath.ts'
+import type { Log } from './log.ts'
+
+/** Half-width of an 8-in-10 band in standard deviations. */
+export const EIGHT_IN_TEN = 1.2816
+
+/** How well what makes the heat is known: 8-in-10 half-widths, as shares. */
+export interface HeatDoubt {
+  readonly amps: number
+  readonly resistance: number
+  readonly friction: number
+}
+
+/** An unknown: its usual value and standard deviation, bounds, and the step of its differences. */
+export interface Unknown {
+  readonly name: string
+  readonly usual: number
+  readonly give: number
+  readonly low: number
+  readonly high: number
+  readonly step: number
+}
+
+const band = ({ low, high }: { low: number; high: number }): number =>
+  Math.log(high / low) / 2 / EIGHT_IN_TEN
+const factor = (times: number): number => Math.log(times) / EIGHT_IN_TEN
+
+/** How far each number strays from its usual share of the whole, as a logarithm (common practice, no source). */
+export const STRAYS = {
+  windingCapacity: band(ASSUMPTIONS.windingMass),
+  windingToFrame: band(ASSUMPTIONS.frameCoupling),
+  windingToAir: factor(2),
+  windingToFanAir: factor(1.5),
+  frameToAir: factor(1.3),
+  frameToFanAir: factor(2),
+} as const
+/** How far the whole may lie from the job's numbers, as a logarithm: far, since they may be a guess. */
+const WHOLE = 1
+/** Ohms read at low current hold brush film: how far they lie from the winding's, as a logarithm. */
+const FILM = 0.15
+/** Most switchings whose moment is sought; with more, each lies half way between its readings. */
+const MOST_SWITCHINGS = 6
+/** Largest share of the capacity a winding has. */
+const MOST_WINDING = 0.9
+
+/** Start and air of a log: °C; `warm` where the motor had not cooled down before. */
+export interface Start {
+  readonly airC: Float64Array
+  readonly airGive: number
+  readonly frameC: number
+  readonly warm: boolean
+}
+
+/** Further above the air than this, the log starts warm: air logged, and taken from the job. K */
+const WARM = { logged: 4, job: 10 }
+
+/** How the log starts; air that is not logged is the first reading of a cold motor, else the job's (°C). */
+export function startOf(log: Log, jobAirC: number): Start {
+  const first =
+    [log.frameC, log.windingC].map((column) => column.find((value) => !Number.isNaN(value))).find(Boolean) ??
+    jobAirC
+  const logged = log.airC.find((value) => !Number.isNaN(value))
+  const warm = first > (logged ?? jobAirC) + (logged === undefined ? WARM.job : WARM.logged)
+  let air = logged ?? (warm ? jobAirC : first)
+  const airC = log.airC.map((value) => {
+    if (!Number.isNaN(value)) air = value
+    return air
+  })
+  return { airC, airGive: logged !== undefined ? 0.5 : warm ? 3 : 1, frameC: first, warm }
+}
+
+export interface Unknowns {
+  readonly all: readonly Unknown[]
+  /** Numbers that show in this log; the others stay as the job has them. */
+  readonly active: readonly HeatNumber[]
+  /** Heat numbers and conditions at values of the unknowns; ohms the meter shows at 20 °C. */
+  readonly at: (p: ArrayLike<number>) => { numbers: HeatNumbers; conditions: Conditions; ohms20: number }
+}
+
+/** The unknowns of a log. */
+export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: HeatDoubt): Unknowns {
+  const { heat, winding } = motor
+  const start = startOf(log, heat.air)
+  const all: Unknown[] = []
+  /** Place of a new unknown; −1 reads as its usual value 0. */
+  const add = (name: string, usual: number, give: number, reach = 4, step = 1e-4): number =>
+    all.push({ name, usual, give, low: usual - reach * give, high: usual + reach * give, step }) - 1
+  const active = HEAT_NUMBERS.filter((name) => heat[name] > 0 && felt(name, drive))
+  const capacity = add('capacity', 0, WHOLE)
+  const conductance = add('conductance', 0, WHOLE)
+  const strays = new Map<HeatNumber, number>()
+  for (const name of active)
+    if (name !== 'frameCapacity') strays.set(name, add(name, 0, STRAYS[name as keyof typeof STRAYS]))
+  const air = add('air', 0, start.airGive, 4, 1e-3)
+  const frame = add('start', start.frameC, 5, 4, 1e-3)
+  const lead = add('lead', 0, start.warm ? 10 : 0.5, 4, 1e-3)
+  const sure = 1e-5
+  const amps = add('amps', 0, Math.max(sure, doubt.amps / EIGHT_IN_TEN))
+  const resistance = add('resistance', 0, Math.max(sure, doubt.resistance / EIGHT_IN_TEN))
+  const friction = add('friction', 0, Math.max(sure, doubt.friction / EIGHT_IN_TEN))
+  const ohms = log.ohms.every(Number.isNaN) ? -1 : add('ohms', 0, FILM, 10)
+  const switchings = [...drive.running.keys()].filter(
+    (at) => at + 1 < log.rows && drive.running[at] !== drive.running[at + 1],
+  )
+  const moments =
+    switchings.length > MOST_SWITCHINGS
+      ? []
+      : switchings.map((at) => {
+          all.push({ name: 'switching', usual: 0.5, give: 0.29, low: 0, high: 1, step: 1e-3 })
+          return [at, all.length - 1] as const
+        })
+
+  const first = new Float64Array(log.rows).fill(0.5)
+  const whole = heat.windingCapacity + heat.frameCapacity
+  const share = heat.windingCapacity / whole
+  return {
+    all,
+    active,
+    at: (p) => {
+      const stray = (name: HeatNumber): number => p[strays.get(name) ?? -1] ?? 0
+      const inWinding = Math.min(MOST_WINDING, share * Math.exp(stray('windingCapacity')))
+      const held = whole * Math.exp(p[capacity])
+      const led = (name: HeatNumber): number =>
+        active.includes(name) ? heat[name] * Math.exp(p[conductance] + stray(name)) : heat[name]
+      for (const [at, place] of moments) first[at] = p[place]
+      return {
+        numbers: {
+          windingCapacity: inWinding * held,
+          frameCapacity: (1 - inWinding) * held,
+          windingToFrame: led('windingToFrame'),
+          windingToAir: led('windingToAir'),
+          windingToFanAir: led('windingToFanAir'),
+          frameToAir: led('frameToAir'),
+          frameToFanAir: led('frameToFanAir'),
+        },
+        conditions: {
+          airC: start.airC,
+          airOffset: p[air],
+          frameC: p[frame],
+          windingC: p[frame] + p[lead],
+          copper: Math.exp(2 * p[amps] + p[resistance]),
+          brushes: Math.exp(p[amps]),
+          friction: Math.exp(p[friction]),
+          shares: heat,
+          first,
+        },
+        ohms20: winding.resistance * Math.exp(ohms < 0 ? 0 : p[ohms]),
+      }
+    },
+  }
+}
+
+/** True where a number can show at all: air that is never moved says nothing of a fan. */
+function felt(name: HeatNumber, drive: Drive): boolean {
+  const column: Partial<Record<HeatNumber, Float64Array>> = {
+    windingToAir: drive.windingStill,
+    windingToFanAir: drive.windingFan,
+    frameToAir: drive.frameStill,
+    frameToFanAir: drive.frameFan,
+  }
+  return column[name]?.some((value) => value > 0) ?? true
+}
+

@@ -1,0 +1,129 @@
+// The page and its reader: units, theme, text size, keyboard, files; nothing typed is ever rewritten unasked.
+import { afterAll, beforeAll, expect, it } from 'vitest'
+import { openBuilt, type Site } from '../page.ts'
+import { enter, opened, openStation, sentence, settled, silence } from './sheet.ts'
+
+let site: Site
+beforeAll(async () => {
+  site = await openBuilt()
+})
+afterAll(() => site?.close())
+
+it('units switch at any time and back again, without rewriting what was typed', async () => {
+  const watched = await opened(site)
+  const { page } = watched
+  await openStation(page, 'Belt')
+  await enter(page, 'Motor pulley', '2 1/2')
+  await page.getByRole('button', { name: 'kW, mm' }).click()
+  expect(await page.getByLabel('Motor pulley', { exact: true }).inputValue()).toBe('63.5')
+  await page.getByRole('button', { name: '°F' }).click()
+  expect(await page.locator('answer-zone dl.numbers').textContent()).toContain('°F')
+  await page.getByRole('button', { name: 'hp, in' }).click()
+  expect(await page.getByLabel('Motor pulley', { exact: true }).inputValue()).toBe('2 1/2')
+  expect(await page.locator('page-notes .one').count()).toBe(0)
+  silence(watched)
+})
+
+it('remembers units, theme and text size on the next visit', async () => {
+  const { page } = await opened(site)
+  await page.getByRole('button', { name: 'kW, mm' }).click()
+  await page.getByRole('button', { name: 'Dark' }).click()
+  await page.getByRole('button', { name: 'Larger text' }).click()
+  await page.reload()
+  await expect.poll(() => sentence(page), { timeout: 30_000 }).not.toBe('')
+  const found = await page.evaluate(() => [
+    document.documentElement.dataset.theme,
+    getComputedStyle(document.documentElement).getPropertyValue('--k'),
+  ])
+  expect(found).toEqual(['dark', '1.25'])
+  expect(await page.getByRole('button', { name: 'kW, mm' }).getAttribute('aria-pressed')).toBe('true')
+})
+
+it('one panel at a time; Escape restores a field, then closes the panel and returns to its button', async () => {
+  const { page } = await opened(site)
+  await openStation(page, 'Belt')
+  await openStation(page, 'Supply and controller')
+  expect(await page.locator('station-panel').count()).toBe(1)
+  const box = page.getByLabel('Current limit', { exact: true })
+  await box.fill('99')
+  await box.press('Escape')
+  expect(await box.inputValue()).toBe('18')
+  await box.press('Escape')
+  expect(await page.locator('station-panel').count()).toBe(0)
+  expect(
+    await page
+      .getByRole('button', { name: 'Change: Supply and controller' })
+      .evaluate((b) => b.matches(':focus')),
+  ).toBe(true)
+})
+
+it('the scrubber moves by keys, and the drive line follows', async () => {
+  const watched = await opened(site)
+  const { page } = watched
+  const head = () => page.locator('drive-words .head').textContent()
+  const scrubber = page.getByRole('slider', { name: 'Moment of the job' })
+  await scrubber.focus()
+  await page.keyboard.press('Home')
+  await expect.poll(head).toContain('0:00')
+  for (const [key, time] of [
+    ['ArrowRight', '0:05'],
+    ['Shift+ArrowRight', '1:05'],
+    ['PageUp', '9:05'],
+    ['ArrowLeft', '9:00'],
+  ] as const) {
+    await page.keyboard.press(key)
+    await expect.poll(head).toContain(time)
+  }
+  await page.keyboard.press(']')
+  await expect.poll(head).toMatch(/5\d:\d\d/)
+  await page.keyboard.press('End')
+  await expect.poll(head).toContain('3:00:00')
+  expect(await scrubber.getAttribute('aria-valuetext')).toBeTruthy()
+  silence(watched)
+})
+
+it('another example is chosen, and a wrong file is told apart without losing the job', async () => {
+  const { page } = await opened(site)
+  await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+  await settled(page)
+  const title = await page.title()
+  expect(title).not.toContain('apple mill')
+  await page.getByRole('button', { name: 'Undo' }).click()
+  await expect.poll(() => page.title()).toContain('apple mill')
+  await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+  await settled(page)
+  const file = (name: string, text: string) => ({
+    name,
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  })
+  const chooser = page.locator('top-bar input[type=file]')
+  await chooser.setInputFiles(file('a.json', 'not a job'))
+  await page.getByText('That file was not opened.').waitFor()
+  await chooser.setInputFiles(
+    file('b.json', '{"format":1,"name":"Half a job","belt":{"motorPulley":"-3 in"}}'),
+  )
+  await page.getByText('belt.motorPulley').waitFor()
+  expect(await page.title()).toBe(title)
+  await page.getByRole('button', { name: 'Close', exact: true }).click()
+  expect(await page.getByText('That file was not opened.').count()).toBe(0)
+})
+
+it('a saved job opens again as it was', async () => {
+  const watched = await opened(site)
+  const { page } = watched
+  await openStation(page, 'Belt')
+  await enter(page, 'Machine pulley', '13 in')
+  await settled(page)
+  const before = await sentence(page)
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save job' }).click(),
+  ])
+  expect(download.suggestedFilename()).toBe('Orchard-workshop-apple-mill.json')
+  await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+  await settled(page)
+  await page.locator('top-bar input[type=file]').setInputFiles(await download.path())
+  await expect.poll(() => sentence(page)).toBe(before)
+  silence(watched)
+})

@@ -1,0 +1,50 @@
+// The page as tests meet it: opened, answered, with the handful of things they look at.
+import { expect } from 'vitest'
+import type { Page } from 'playwright-core'
+import type { Site, View, Watched } from '../page.ts'
+
+/** Text of the sentence on the page; '' before there is one. */
+export const sentence = (page: Page): Promise<string> =>
+  page
+    .locator('answer-zone .sentence')
+    .textContent({ timeout: 500 })
+    .then(
+      (text) => (text ?? '').replaceAll('\u00a0', ' '),
+      () => '',
+    )
+
+/** Opens the page and waits for its first answer, and for the charts. */
+export async function opened(site: Site, view?: View): Promise<Watched> {
+  const watched = await site.newPage(view)
+  const { page } = watched
+  await page.goto(site.url)
+  await expect.poll(() => sentence(page), { timeout: 30_000 }).not.toBe('')
+  await settled(page)
+  return watched
+}
+
+/** Waits until nothing is being worked out: every row has its numbers, and no note of progress stands. */
+export async function settled(page: Page): Promise<void> {
+  await expect
+    .poll(() => page.locator('variants-zone td', { hasText: '…' }).count(), { timeout: 30_000 })
+    .toBe(0)
+  await expect.poll(() => page.locator('page-notes .working').count(), { timeout: 60_000 }).toBe(0)
+  await expect
+    .poll(() => page.locator('variants-zone .pending:not(:has(.bad))').count(), { timeout: 60_000 })
+    .toBe(0)
+}
+
+/** Opens the panel of a station. */
+export const openStation = (page: Page, name: string) =>
+  page.getByRole('button', { name: `Change: ${name}` }).click()
+
+/** Types into a field and commits. */
+export async function enter(page: Page, label: string, text: string): Promise<void> {
+  const box = page.getByLabel(label, { exact: true })
+  await box.fill(text)
+  await box.press('Enter')
+}
+
+/** What a watched page must not have done. */
+export const silence = ({ consoleErrors, pageErrors, foreign }: Watched) =>
+  expect({ consoleErrors, pageErrors, foreign }).toEqual({ consoleErrors: [], pageErrors: [], foreign: [] })

@@ -1,0 +1,201 @@
+// `npm run shots`: photographs every zone and state of the page into node_modules/.cache/shots, with one sheet of all.
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import type { Page } from 'playwright-core'
+import { root } from '../house/tree.ts'
+import { openBuilt, type Site, type View } from './page.ts'
+
+const folder = join(root, 'node_modules/.cache/shots')
+
+interface Shot {
+  readonly name: string
+  readonly view: View
+  /** What brings the page into the state; then a part of it, or the whole sheet, is photographed. */
+  act?(page: Page): Promise<unknown>
+  readonly part?: string
+  /** Only what the window shows, from its top. */
+  readonly window?: boolean
+}
+
+const station = (name: string) => (page: Page) =>
+  page.getByRole('button', { name: `Change: ${name}` }).click()
+
+const enter = async (page: Page, label: string, text: string) => {
+  const box = page.getByLabel(label, { exact: true })
+  await box.fill(text)
+  await box.press('Enter')
+}
+
+const toTop = (page: Page) => page.evaluate(() => scrollTo(0, 0))
+
+const desktop = { width: 1440, height: 900 }
+const tablet = { width: 900, height: 1200 }
+const phone = { width: 390, height: 844 }
+
+const shots: readonly Shot[] = [
+  { name: '01-desktop-light', view: desktop },
+  { name: '02-desktop-dark', view: { ...desktop, dark: true } },
+  { name: '03-tablet-light', view: tablet },
+  { name: '04-tablet-dark', view: { ...tablet, dark: true } },
+  { name: '05-phone-light', view: phone },
+  { name: '06-phone-dark', view: { ...phone, dark: true } },
+  ...(['Supply and controller', 'Motor', 'Belt', 'Machine'] as const).map(
+    (name, index): Shot => ({
+      name: `1${index}-panel-${name.split(' ')[0].toLowerCase()}`,
+      view: desktop,
+      act: station(name),
+      part: '#A',
+    }),
+  ),
+  { name: '14-panel-phone', view: phone, act: station('Motor'), part: '#A' },
+  {
+    name: '20-error',
+    view: desktop,
+    window: true,
+    async act(page) {
+      await station('Motor')(page)
+      await enter(page, 'Plate speed', '40000')
+      await page.getByRole('button', { name: 'Go to the field' }).click()
+    },
+  },
+  {
+    name: '21-computing',
+    view: desktop,
+    window: true,
+    async act(page) {
+      await station('Machine')(page)
+      await enter(page, 'Repeat for', '30 d')
+      await page.getByText(/day \d+ of 30/).waitFor()
+      await toTop(page)
+      await page.waitForTimeout(1500)
+    },
+  },
+  {
+    name: '22-cancelled',
+    view: { ...desktop, dark: true },
+    window: true,
+    async act(page) {
+      await station('Machine')(page)
+      await enter(page, 'Repeat for', '30 d')
+      await page.getByRole('button', { name: 'Cancel' }).click()
+      await toTop(page)
+    },
+  },
+  {
+    name: '23-second-method',
+    view: desktop,
+    window: true,
+    async act(page) {
+      await page.getByRole('button', { name: 'Check with a second method' }).click()
+      await page.getByText('An unrelated method').waitFor({ timeout: 180_000 })
+    },
+  },
+  {
+    name: '24-variant-added',
+    view: desktop,
+    part: '#C',
+    async act(page) {
+      await page.getByRole('button', { name: 'With a blower' }).click()
+      await page.waitForTimeout(1500)
+    },
+  },
+  {
+    name: '25-works',
+    view: desktop,
+    window: true,
+    act: (page) => page.locator('answer-zone button.main').click(),
+  },
+  {
+    name: '26-file-refused',
+    view: desktop,
+    window: true,
+    act: (page) =>
+      page.locator('top-bar input[type=file]').setInputFiles({
+        name: 'half.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from('{"format":1,"name":"Half a job","belt":{"motorPulley":"-3 in"}}'),
+      }),
+  },
+  {
+    name: '27-metric-fahrenheit',
+    view: desktop,
+    part: '#A',
+    async act(page) {
+      await page.getByRole('button', { name: 'kW, mm' }).click()
+      await page.getByRole('button', { name: '°F' }).click()
+      await station('Belt')(page)
+    },
+  },
+  {
+    name: '28-larger-text',
+    view: desktop,
+    act: (page) => page.getByRole('button', { name: 'Larger text' }).click(),
+  },
+  {
+    name: '29-keyboard-focus',
+    view: desktop,
+    window: true,
+    act: (page) => page.locator('answer-zone button.main').focus(),
+  },
+  {
+    name: '30-contents-phone',
+    view: phone,
+    window: true,
+    act: (page) => page.getByRole('button', { name: 'Contents' }).click(),
+  },
+  {
+    name: '31-bowl-lathe',
+    view: desktop,
+    act: (page) => page.getByLabel('Job on the sheet').selectOption({ index: 2 }),
+  },
+  {
+    name: '32-band-saw',
+    view: desktop,
+    act: (page) => page.getByLabel('Job on the sheet').selectOption({ index: 1 }),
+  },
+]
+
+async function take(site: Site, shot: Shot): Promise<void> {
+  const { page, consoleErrors, pageErrors } = await site.newPage(shot.view)
+  await page.goto(site.url)
+  await page.locator('answer-zone .sentence').waitFor()
+  await page.waitForTimeout(1500)
+  await shot.act?.(page)
+  await page.waitForTimeout(700)
+  const path = join(folder, `${shot.name}.png`)
+  if (shot.part) await page.locator(shot.part).screenshot({ path })
+  else await page.screenshot({ path, fullPage: !shot.window })
+  for (const error of [...consoleErrors, ...pageErrors]) console.error(`${shot.name}: ${error}`)
+  await page.context().close()
+}
+
+/** All photographs, small, on one sheet. */
+async function contactSheet(site: Site, taken: readonly Shot[]): Promise<void> {
+  const figures = await Promise.all(
+    taken.map(async ({ name }) => {
+      const data = (await readFile(join(folder, `${name}.png`))).toString('base64')
+      return `<figure><img src="data:image/png;base64,${data}"><figcaption>${name}</figcaption></figure>`
+    }),
+  )
+  const { page } = await site.newPage({ width: 2000, height: 1200 })
+  await page.setContent(`<style>
+    body { margin: 16px; display: grid; grid-template-columns: repeat(7, 1fr); gap: 12px; background: #888; font: 14px sans-serif }
+    figure { margin: 0 } img { width: 100%; max-height: 560px; object-fit: cover; object-position: top; display: block }
+  </style>${figures.join('')}`)
+  await page.screenshot({ path: join(folder, 'all.png'), fullPage: true })
+}
+
+// `npm run shots -- phone error`: only those whose names hold one of the words.
+const wanted = process.argv.slice(2)
+const chosen = shots.filter(({ name }) => wanted.length === 0 || wanted.some((word) => name.includes(word)))
+if (wanted.length === 0) await rm(folder, { recursive: true, force: true })
+await mkdir(folder, { recursive: true })
+const site = await openBuilt()
+try {
+  for (const shot of chosen) await take(site, shot)
+  await contactSheet(site, chosen)
+} finally {
+  await site.close()
+}
+await writeFile(join(folder, 'list.txt'), `${chosen.map(({ name }) => name).join('\n')}\n`)
+console.log(`${chosen.length} photographs in ${folder}; all.png shows them together.`)
