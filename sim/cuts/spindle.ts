@@ -18,7 +18,7 @@ const FASTEST = fromUnit(60_000, 'rpm')
 const turns = {
   label: 'Spindle speed',
   dimension: 'angular speed',
-  low: '0.1 rpm',
+  low: '1 rpm',
   high: '60000 rpm',
 } as const
 

@@ -1,10 +1,11 @@
 // The heat numbers of a motor from its warm-up log: the two heat equations, driven by what was logged, laid through it.
-import { COPPER, copperRatio } from '../handbook/materials.ts'
-import { inverse, leastSquares, type Solution } from '../solve/leastSquares.ts'
+import { inverse, type Solution } from '../solve/leastSquares.ts'
 import { amiss, type Refusal, tooLittle, whatNext } from './fitAdvice.ts'
-import { type Drive, driveOf, type LoggedMotor, speedsIn } from './heatDrive.ts'
-import { type HeatNumber, heatPath } from './heatPath.ts'
-import { EIGHT_IN_TEN, type HeatDoubt, STRAYS, type Unknowns, unknownsOf } from './heatUnknowns.ts'
+import { notesOn } from './fitNotes.ts'
+import { driveOf, type LoggedMotor, speedsIn } from './heatDrive.ts'
+import type { HeatNumber } from './heatPath.ts'
+import { missesAt, type Question, search } from './heatSearch.ts'
+import { EIGHT_IN_TEN, type HeatDoubt, STRAYS, unknownsOf } from './heatUnknowns.ts'
 import type { Log } from './log.ts'
 import { thinned } from './logThin.ts'
 
@@ -21,47 +22,34 @@ export interface Fit {
   readonly ok: true
   /** The numbers that show in this log. */
   readonly numbers: Readonly<Partial<Record<HeatNumber, Fitted>>>
-  /** Scatter of the readings about the curve, K: of the frame, and of the winding by its ohms; NaN without. */
-  readonly frameMiss: number
-  readonly windingMiss: number
-  /** The curve at every reading: s, °C; and readings less curve, K, NaN where there is none. */
+  /** The curve at every reading: s, °C. */
   readonly time: Float64Array
   readonly frameC: Float64Array
   readonly windingC: Float64Array
+  /** Readings of the winding, °C: as logged, or by resistance with the cold ohms as fitted; NaN without. */
+  readonly windingReadC: Float64Array
+  /** Readings less curve, K, NaN without; and their root mean square, null without any. */
   readonly frameMisses: Float64Array
   readonly windingMisses: Float64Array
-  /** Readings of the winding, °C: as logged, or by resistance with the fitted cold ohms. */
-  readonly windingReadC: Float64Array
-  /** Air as fitted, °C, at the start. */
-  readonly airC: number
+  readonly frameMiss: number | null
+  readonly windingMiss: number | null
   readonly notes: readonly string[]
-  /** What to record next to narrow what is kept in proportion. */
+  /** What to record next. */
   readonly next: readonly string[]
 }
 
-/** How well a clamp, a meter and a guess at friction are known when nothing is said. */
+/** How well a clamp, a meter and a guess at friction are known when nothing is said (common practice, no source). */
 const USUAL_DOUBT: HeatDoubt = { amps: 0.04, resistance: 0.03, friction: 0.4 }
-/** Readings no thermometer beats, K: a smaller scatter is not believed. */
-const FINEST = 0.1
-/** Readings further off than so many standard deviations count less (Huber 1964). */
-const FAR = 2.5
-const PASSES = 4
-/** A number is settled by the log when it knows it this much better than the usual pattern does. */
-const SETTLED = 0.5
-
-/** Channels of readings, by the column they are compared with. */
-interface Channel {
-  readonly of: 'frame' | 'winding' | 'ohms'
-  readonly rows: readonly number[]
-  /** Standard deviation, K; what neighbours share is already counted in. */
-  sigma: number
-  readonly weights: Float64Array
-}
+/** The log settles a number when it knows it this much better than the usual pattern does, or this well at all. */
+const SETTLED = { share: 0.5, sd: 0.06 }
+/** The whole of capacity and conductance must be known this well, proportions given; as a logarithm. */
+const WHOLE_KNOWN = 0.25
 
 /**
  * Fits heat capacities and conductances; the motor's other numbers are taken as given, as doubtful as `doubt` says.
  * `held`: motor speed (rad/s) where the log has neither rpm nor volts. What the log leaves open keeps the proportions
  * of the motor's own heat numbers. Refused where not even the whole of capacity and conductance shows.
+ * PHYSICS.md §1 and §3; spreads from the covariance of the least squares, usual strays counted in.
  */
 export function fitWarmUp(
   log: Log,
@@ -71,138 +59,109 @@ export function fitWarmUp(
 ): Fit | Refusal {
   const speed = speedsIn(log, motor, held)
   const wrong = amiss(log, speed)
-  if (wrong || !speed) return wrong ?? amiss(log, null) as Refusal
+  if (wrong || !speed) return wrong ?? tooLittle(log)
+  const believed = { ...USUAL_DOUBT, ...doubt }
+  const ask = (asked: Log, speeds: Float64Array): Question => {
+    const drive = driveOf(asked, motor, speeds)
+    return { log: asked, drive, unknowns: unknownsOf(asked, drive, motor, believed) }
+  }
   const short = thinned(log, speed)
-  const drive = driveOf(short.log, motor, short.speed)
-  const unknowns = unknownsOf(short.log, drive, motor, { ...USUAL_DOUBT, ...doubt })
-  const channels = channelsOf(short.log, drive)
-  let solution = search(short.log, drive, unknowns, channels)
-  for (let pass = 0; pass < PASSES && solution; pass++) {
-    weigh(short.log, drive, unknowns, channels, solution)
-    solution = descend(short.log, drive, unknowns, channels, solution.p)
-  }
-  if (!solution) return tooLittle(short.log, drive.running)
-  return reported(log, motor, speed, { drive, unknowns, channels, solution, short: short.log })
-}
-
-/** The least a log gives: every reading that can be compared. Ohms are read at rest only. */
-function channelsOf(log: Log, drive: Drive): Channel[] {
-  const rows = [...drive.time.keys()]
-  const of = (name: Channel['of'], column: Float64Array, sigma: number): Channel => {
-    const found = rows.filter((at) => !Number.isNaN(column[at]) && (name !== 'ohms' || !drive.running[at]))
-    return { of: name, rows: found, sigma, weights: new Float64Array(found.length).fill(1) }
-  }
-  return [of('frame', log.frameC, 1), of('winding', log.windingC, 2), of('ohms', log.ohms, 3)].filter(
-    (channel) => channel.rows.length > 0,
-  )
-}
-
-/** Curve at values of the unknowns, and by how much each channel's readings lie over it, K. */
-function missesAt(log: Log, drive: Drive, { at }: Unknowns, p: ArrayLike<number>) {
-  const { numbers, conditions, ohms20 } = at(p)
-  const windingC = new Float64Array(log.rows)
-  const frameC = new Float64Array(log.rows)
-  heatPath(drive, numbers, conditions, windingC, frameC)
-  const read = { frame: log.frameC, winding: log.windingC, ohms: byResistance(log.ohms, ohms20) }
-  const curve = { frame: frameC, winding: windingC, ohms: windingC }
+  const question = ask(short.log, short.speed)
+  const found = search(question)
+  if (!found || !wholeKnown(question, found.solution)) return tooLittle(log)
+  const numbers = spreads(question, found.solution)
+  const open = question.unknowns.active.filter((name) => !numbers[name]?.settled)
+  const whole = short.log === log ? question : ask(log, speed)
   return {
+    ok: true,
+    numbers,
+    ...curve(whole, found.solution.p),
+    notes: notesOn(question, found, motor.heat.air),
+    next: whatNext(log, open, speed, believed.resistance),
+  }
+}
+
+/** The curve and the misses at every reading. A thinned log's moments of switching do not carry over to the whole. */
+function curve(question: Question, p: ArrayLike<number>) {
+  const { log } = question
+  const { windingC, frameC, windingReadC } = missesAt(question, p)
+  const frameMisses = log.frameC.map((value, row) => value - frameC[row])
+  const windingMisses = windingReadC.map((value, row) => value - windingC[row])
+  return {
+    time: log.time,
     windingC,
     frameC,
-    windingReadC: log.windingC.map((value, row) => (Number.isNaN(value) ? read.ohms[row] : value)),
-    of: ({ of, rows }: Channel) => rows.map((row) => read[of][row] - curve[of][row]),
+    windingReadC,
+    frameMisses,
+    windingMisses,
+    frameMiss: rms(frameMisses),
+    windingMiss: rms(windingMisses),
   }
 }
 
-/** Winding temperature from ohms and the ohms at 20 °C. IEC 60034-1. °C */
-const byResistance = (ohms: Float64Array, ohms20: number): Float64Array =>
-  ohms.map((value) => (value / ohms20) * (COPPER.zeroC + 20) - COPPER.zeroC)
-
-/** Least squares from p: every reading over its scatter, and every unknown over its usual give. */
-function descend(
-  log: Log,
-  drive: Drive,
-  unknowns: Unknowns,
-  channels: readonly Channel[],
-  p: ArrayLike<number>,
-): Solution | null {
-  const { all } = unknowns
-  const readings = channels.reduce((sum, { rows }) => sum + rows.length, 0)
-  return leastSquares(
-    {
-      rows: readings + all.length,
-      low: all.map(({ low }) => low),
-      high: all.map(({ high }) => high),
-      steps: all.map(({ step }) => step),
-      residuals: (q, out) => {
-        const misses = missesAt(log, drive, unknowns, q)
-        let row = 0
-        for (const channel of channels) {
-          misses.of(channel).forEach((miss, n) => {
-            out[row++] = (miss * Math.sqrt(channel.weights[n])) / channel.sigma
-          })
-        }
-        for (const [k, { usual, give }] of all.entries()) out[row++] = (q[k] - usual) / give
-      },
-    },
-    p,
-  )
+function rms(misses: Float64Array): number | null {
+  const known = misses.filter((miss) => !Number.isNaN(miss))
+  return known.length === 0
+    ? null
+    : Math.sqrt(known.reduce((sum, miss) => sum + miss * miss, 0) / known.length)
 }
 
-/** Factors on capacity and conductance looked at first: one descent from the best of them. */
-const LOOKS = [-1.6, -1.2, -0.8, -0.4, 0, 0.4, 0.8, 1.2, 1.6]
-
-function search(log: Log, drive: Drive, unknowns: Unknowns, channels: readonly Channel[]): Solution | null {
-  const usual = unknowns.all.map(({ usual }) => usual)
-  let best = usual
-  let least = Infinity
-  for (const capacity of LOOKS)
-    for (const conductance of LOOKS) {
-      const p = [capacity, conductance, ...usual.slice(2)]
-      const misses = missesAt(log, drive, unknowns, p)
-      const sum = channels.reduce(
-        (all, channel) => all + misses.of(channel).reduce((s, miss) => s + (miss / channel.sigma) ** 2, 0),
-        0,
-      )
-      if (sum < least) {
-        least = sum
-        best = p
-      }
-    }
-  return descend(log, drive, unknowns, channels, best)
-}
-
-/**
- * Sets each channel's scatter from its own misses, less the freedom the fit took, and lets far ones count less.
- * Misses that run alike from reading to reading are worth fewer readings: (1 + ρ)/(1 − ρ) as many for the same.
- */
-function weigh(
-  log: Log,
-  drive: Drive,
-  unknowns: Unknowns,
-  channels: readonly Channel[],
-  { p, normal }: Solution,
-): void {
-  const misses = missesAt(log, drive, unknowns, p)
+/** Covariance of the unknowns a test keeps, the others held where they are. Unknowns that are held read as 0. */
+function covariance({ unknowns }: Question, { normal }: Solution, keep: (name: string) => boolean) {
   const n = unknowns.all.length
-  const covariance = inverse(normal, n)
-  // Freedom taken: what of each unknown the readings settle, and its usual give does not.
-  const taken = unknowns.all.reduce(
-    (sum, { give }, k) => sum + 1 - Math.min(1, (covariance?.[k * n + k] ?? 0) / give ** 2),
-    0,
+  const free = [...unknowns.all.keys()].filter((k) => keep(unknowns.all[k].name))
+  const inner = inverse(
+    Float64Array.from(free.flatMap((k) => free.map((l) => normal[k * n + l]))),
+    free.length,
   )
-  const readings = channels.reduce((sum, { rows }) => sum + rows.length, 0)
-  const free = Math.max(0.2, 1 - taken / readings)
-  for (const channel of channels) {
-    const own = misses.of(channel)
-    const median = own.map(Math.abs).toSorted((a, b) => a - b)[own.length >> 1]
-    const far = FAR * Math.max(FINEST, 1.4826 * median)
-    own.forEach((miss, k) => {
-      channel.weights[k] = Math.min(1, far / Math.abs(miss))
+  /** Standard deviation of a number with these derivatives. */
+  return (slopes: ArrayLike<number>): number => {
+    if (!inner) return Infinity
+    let sum = 0
+    free.forEach((k, row) => {
+      free.forEach((l, column) => {
+        sum += slopes[k] * slopes[l] * inner[row * free.length + column]
+      })
     })
-    const squares = own.reduce((sum, miss, k) => sum + channel.weights[k] * miss * miss, 0)
-    const alike = own.slice(1).reduce((sum, miss, k) => sum + miss * own[k] * channel.weights[k], 0)
-    const rho = Math.min(0.95, Math.max(0, squares > 0 ? alike / squares : 0))
-    const scatter = Math.sqrt(squares / own.length / free)
-    channel.sigma = Math.max(FINEST, scatter) * Math.sqrt((1 + rho) / (1 - rho))
+    return Math.sqrt(sum)
   }
+}
+
+const heatKnown = (name: string): boolean => !['amps', 'resistance', 'friction'].includes(name)
+
+/** True where the log shows how much heat is stored and given off in all, proportions and heat taken as known. */
+function wholeKnown(question: Question, solution: Solution): boolean {
+  const strays: readonly string[] = Object.keys(STRAYS)
+  const sd = covariance(question, solution, (name) => heatKnown(name) && !strays.includes(name))
+  return ['capacity', 'conductance'].every(
+    (whole) => sd(question.unknowns.all.map(({ name }) => (name === whole ? 1 : 0))) < WHOLE_KNOWN,
+  )
+}
+
+/** Every active number with its band, and whether the log settled it. */
+function spreads(question: Question, solution: Solution): Partial<Record<HeatNumber, Fitted>> {
+  const { unknowns } = question
+  const { p } = solution
+  const full = covariance(question, solution, () => true)
+  const given = covariance(question, solution, heatKnown)
+  const { numbers } = unknowns.at(p)
+  const beside = unknowns.all.map(({ step }, k) => unknowns.at(p.with(k, p[k] + step)).numbers)
+  const found: Partial<Record<HeatNumber, Fitted>> = {}
+  for (const name of unknowns.active) {
+    const value = numbers[name]
+    const slopes = beside.map((moved, k) => Math.log(moved[name] / value) / unknowns.all[k].step)
+    const spread = Math.exp(EIGHT_IN_TEN * full(slopes))
+    // How far the usual pattern leaves it open once the whole is known.
+    const stray = unknowns.all.reduce(
+      (sum, unknown, k) => (unknown.name in STRAYS ? sum + (slopes[k] * unknown.give) ** 2 : sum),
+      0,
+    )
+    found[name] = {
+      value,
+      low: value / spread,
+      high: value * spread,
+      settled: given(slopes) < Math.max(SETTLED.share * Math.sqrt(stray), SETTLED.sd),
+    }
+  }
+  return found
 }

@@ -36,7 +36,7 @@ const OFF = 0.05
 
 /** Which readings were taken running. */
 export function runningIn({ amps }: Log): Uint8Array {
-  const most = amps.reduce((top, value) => (value > top ? value : top), 0)
+  const most = amps.reduce((top, value) => Math.max(top, value || 0), 0)
   return Uint8Array.from(amps, (value) => (value > OFF * most ? 1 : 0))
 }
 
@@ -56,7 +56,8 @@ export function speedsIn(log: Log, { winding }: LoggedMotor, held: number | unde
     else if (!Number.isNaN(volts)) {
       const frameC = Number.isNaN(log.frameC[at]) ? 50 : log.frameC[at]
       const i = log.amps[at]
-      last = (volts - brushVolts(winding, i) - resistanceAt(winding, frameC) * i) / constantAt(winding, frameC)
+      last =
+        (volts - brushVolts(winding, i) - resistanceAt(winding, frameC) * i) / constantAt(winding, frameC)
       last = Math.max(0, last)
     } else if (Number.isNaN(last) || log.speed.every(Number.isNaN)) last = held ?? last
     if (Number.isNaN(last)) return null

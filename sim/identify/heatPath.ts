@@ -1,4 +1,4 @@
-// The two heat equations along a log, exactly: between readings they are linear, so each interval is one matrix exponential.
+// The two heat equations along a log, exactly: under a held drive they are linear, so a step is a matrix exponential.
 import { COPPER } from '../handbook/materials.ts'
 import type { Heat } from '../parts/heat.ts'
 import type { Drive } from './heatDrive.ts'
@@ -28,13 +28,14 @@ export interface Conditions {
   readonly friction: number
   /** Shares of friction and brush heat that warm the winding. */
   readonly shares: Pick<Heat, 'frictionShare' | 'brushShare'>
-  /** How much of each interval is like its first reading, the rest like its second. */
+  /** Where it was switched between two readings: the share of the interval before. */
   readonly first: Float64Array
 }
 
 /**
- * Writes winding and frame temperatures at every reading (°C). Equations of PHYSICS.md §1 with the amps given;
- * y' = A y + b over an interval of h, so y(h) = y + f(A)(A y + b) with f(λ) = (e^{λh} − 1)/λ, in Newton's form.
+ * Writes winding and frame temperatures at every reading (°C). Equations of PHYSICS.md §1 with the amps given.
+ * Between two readings alike the drive is their mean; where it was switched on or off between them, first the one
+ * lasts and then the other.
  */
 export function heatPath(
   drive: Drive,
@@ -43,50 +44,61 @@ export function heatPath(
   windingC: Float64Array,
   frameC: Float64Array,
 ): void {
-  const { time, copper, brushes, friction, windingStill, windingFan, frameStill, frameFan } = drive
-  const { windingCapacity: cw, frameCapacity: cm, windingToFrame: g } = numbers
-  const { shares, first, airC, airOffset } = conditions
-  let w = conditions.windingC
-  let m = conditions.frameC
-  windingC[0] = w
-  frameC[0] = m
-  for (let at = 1; at < time.length; at++) {
-    const h = time[at] - time[at - 1]
-    const u = first[at - 1]
-    const v = 1 - u
-    const k = conditions.copper * (u * copper[at - 1] + v * copper[at])
-    const rubbed = conditions.friction * (u * friction[at - 1] + v * friction[at])
-    const brushed = conditions.brushes * (u * brushes[at - 1] + v * brushes[at])
-    const ga =
-      numbers.windingToAir * (u * windingStill[at - 1] + v * windingStill[at]) +
-      numbers.windingToFanAir * (u * windingFan[at - 1] + v * windingFan[at])
-    const gc =
-      numbers.frameToAir * (u * frameStill[at - 1] + v * frameStill[at]) +
-      numbers.frameToFanAir * (u * frameFan[at - 1] + v * frameFan[at])
-    const air = (airC[at - 1] + airC[at]) / 2 + airOffset
-    const a11 = (k - g - ga) / cw
-    const a12 = g / cw
-    const a21 = g / cm
-    const a22 = -(g + gc) / cm
-    const rateW =
-      a11 * w +
-      a12 * m +
-      (COPPER.zeroC * k + shares.frictionShare * rubbed + shares.brushShare * brushed + ga * air) / cw
-    const rateM =
-      a21 * w +
-      a22 * m +
-      ((1 - shares.frictionShare) * rubbed + (1 - shares.brushShare) * brushed + gc * air) / cm
-    const middle = (a11 + a22) / 2
-    const half = Math.sqrt(((a11 - a22) / 2) ** 2 + a12 * a21)
-    const slow = grown(middle + half, h)
-    const fast = grown(middle - half, h)
-    const bend = (slow - fast) / (2 * half)
-    const base = slow - bend * (middle + half)
-    w += base * rateW + bend * (a11 * rateW + a12 * rateM)
-    m += base * rateM + bend * (a21 * rateW + a22 * rateM)
-    windingC[at] = w
-    frameC[at] = m
+  const { time, running } = drive
+  const { first } = conditions
+  const state = [conditions.windingC, conditions.frameC]
+  for (let at = 0; at < time.length; at++) {
+    if (at > 0) {
+      const h = time[at] - time[at - 1]
+      if (running[at] === running[at - 1]) step(drive, numbers, conditions, at - 1, at, h, state)
+      else {
+        step(drive, numbers, conditions, at - 1, at - 1, first[at - 1] * h, state)
+        step(drive, numbers, conditions, at, at, (1 - first[at - 1]) * h, state)
+      }
+    }
+    windingC[at] = state[0]
+    frameC[at] = state[1]
   }
+}
+
+/**
+ * Takes [winding, frame] on by h seconds under the mean of two readings' drives. With the drive held the equations
+ * are linear, y' = A y + b: y(h) = y + f(A)(A y + b) with f(λ) = (e^{λh} − 1)/λ, in Newton's form over the eigenvalues.
+ */
+function step(
+  drive: Drive,
+  numbers: HeatNumbers,
+  { copper, brushes, friction, shares, airC, airOffset }: Conditions,
+  a: number,
+  b: number,
+  h: number,
+  state: number[],
+): void {
+  const mean = (column: Float64Array): number => (column[a] + column[b]) / 2
+  const { windingCapacity: cw, frameCapacity: cm, windingToFrame: inward } = numbers
+  const [w, m] = state
+  const air = mean(airC) + airOffset
+  const perKelvin = copper * mean(drive.copper)
+  const rubbed = friction * mean(drive.friction)
+  const brushed = brushes * mean(drive.brushes)
+  const ga =
+    numbers.windingToAir * mean(drive.windingStill) + numbers.windingToFanAir * mean(drive.windingFan)
+  const gc = numbers.frameToAir * mean(drive.frameStill) + numbers.frameToFanAir * mean(drive.frameFan)
+  const intoWinding = COPPER.zeroC * perKelvin + shares.frictionShare * rubbed + shares.brushShare * brushed
+  const intoFrame = (1 - shares.frictionShare) * rubbed + (1 - shares.brushShare) * brushed
+  const a11 = (perKelvin - inward - ga) / cw
+  const a12 = inward / cw
+  const a21 = inward / cm
+  const a22 = -(inward + gc) / cm
+  const rateW = a11 * w + a12 * m + (intoWinding + ga * air) / cw
+  const rateM = a21 * w + a22 * m + (intoFrame + gc * air) / cm
+  const middle = (a11 + a22) / 2
+  const half = Math.sqrt(((a11 - a22) / 2) ** 2 + a12 * a21)
+  const slow = grown(middle + half, h)
+  const bend = (slow - grown(middle - half, h)) / (2 * half)
+  const base = slow - bend * (middle + half)
+  state[0] = w + base * rateW + bend * (a11 * rateW + a12 * rateM)
+  state[1] = m + base * rateM + bend * (a21 * rateW + a22 * rateM)
 }
 
 /** (e^{λh} − 1)/λ, which is h where λ is nothing. */

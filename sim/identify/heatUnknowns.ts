@@ -24,8 +24,7 @@ export interface Unknown {
   readonly step: number
 }
 
-const band = ({ low, high }: { low: number; high: number }): number =>
-  Math.log(high / low) / 2 / EIGHT_IN_TEN
+const band = ({ low, high }: { low: number; high: number }): number => Math.log(high / low) / 2 / EIGHT_IN_TEN
 const factor = (times: number): number => Math.log(times) / EIGHT_IN_TEN
 
 /** How far each number strays from its usual share of the whole, as a logarithm (common practice, no source). */
@@ -60,8 +59,9 @@ const WARM = { logged: 4, job: 10 }
 /** How the log starts; air that is not logged is the first reading of a cold motor, else the job's (°C). */
 export function startOf(log: Log, jobAirC: number): Start {
   const first =
-    [log.frameC, log.windingC].map((column) => column.find((value) => !Number.isNaN(value))).find(Boolean) ??
-    jobAirC
+    [log.frameC, log.windingC]
+      .map((column) => column.find((value) => !Number.isNaN(value)))
+      .find((value) => value !== undefined) ?? jobAirC
   const logged = log.airC.find((value) => !Number.isNaN(value))
   const warm = first > (logged ?? jobAirC) + (logged === undefined ? WARM.job : WARM.logged)
   let air = logged ?? (warm ? jobAirC : first)
@@ -163,4 +163,3 @@ function felt(name: HeatNumber, drive: Drive): boolean {
   }
   return column[name]?.some((value) => value > 0) ?? true
 }
-

@@ -50,7 +50,7 @@ it.each(['fan-lost', 'stall-at-limit'])('agrees on %s, and both with its referen
 })
 
 it("judges what is shown: the job as it stands, by the product's own method", () => {
-  const { job } = reference('fan-lost')
+  const { job } = reference('stall-at-limit')
   const { shown, second } = finish(crossCheck(job))
   const { trace } = finish(run(job, { toFirstOpening: true }))
   expect(shown).toMatchObject({ method: 'rosenbrock', accuracy: 'default', effort: trace.effort })

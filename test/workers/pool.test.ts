@@ -260,7 +260,7 @@ it('gives up a worker that has fallen silent, but not one that speaks, rests or 
   }
   vi.advanceTimersByTime(ROUND)
   expect(await stuck).toEqual({ kind: 'lost', why: 'the worker fell silent' })
-  vi.advanceTimersByTime(3 * ROUND)
+  vi.advanceTimersByTime(2 * ROUND)
   expect([await now(speaking), await now(loading)]).toEqual(['pending', 'pending'])
   calls[1].answer(done)
   await speaking

@@ -42,8 +42,7 @@ export const parts = {
     <circle cx="28" cy="25" r="4.5" /><path d="M28 2v46 M5 25h46" stroke-width=".75" stroke-dasharray="9 2.5 2.5 2.5" />`),
   belt: drawn(svg`<path d="M9.5 34 30.5 8.6 M20 47 47.4 32" stroke-width="3" /><circle cx="15" cy="40" r="8" /><circle cx="15" cy="40" r="2" />
     <circle cx="39" cy="20" r="14" /><circle cx="39" cy="20" r="4" />`),
-  machine:
-    drawn(svg`<path d="M9 3h38l-7 14H16Z" /><rect x="11" y="17" width="34" height="24" /><path d="M15 41 11 54 M41 41l4 13" />
+  mill: drawn(svg`<path d="M9 3h38l-7 14H16Z" /><rect x="11" y="17" width="34" height="24" /><path d="M15 41 11 54 M41 41l4 13" />
     <circle cx="28" cy="29" r="8" /><path d="M28 21v16 M20 29h16" stroke-width="1" />`),
   machine:
     drawn(svg`<path d="M14 44 9 54 M42 44l5 10 M9 54h7 M40 54h7" /><rect x="9" y="6" width="38" height="38" rx="2" />

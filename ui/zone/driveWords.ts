@@ -71,6 +71,8 @@ export class DriveWords extends LitElement {
     const running = this.now('asked') > 0
     const apart =
       belt.centreDistance === undefined ? '' : `, ${told(belt.centreDistance, 'length', units)} apart`
+    const jackshaft = this.row('belt', 'Jackshaft')
+    const by = jackshaft === '' ? '' : `, by a jackshaft of ${jackshaft},`
     const kind =
       machine.kind === 'other' ? 'Machine' : machine.kind.charAt(0).toUpperCase() + machine.kind.slice(1)
     const stop = HEAT_STOPS_C

@@ -1,16 +1,51 @@
 // A machine pulley to try: a small field with the ratio it would give, and its button.
-import { html, LitElement } from 'lit'
+import { css, html, LitElement } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { parseQuantity, toUnit } from '../../sim/quantity.ts'
 import { unitFor, type Units } from '../../sim/say/units.ts'
 import type { Try } from '../change/tries.ts'
 import { wish } from '../events.ts'
 import { base, buttons } from '../style/base.ts'
-import { variantStyle } from './variantStyle.ts'
 
 @customElement('pulley-try')
 export class PulleyTry extends LitElement {
-  static styles = [base, buttons, variantStyle]
+  static styles = [
+    base,
+    buttons,
+    css`
+      .pulley {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: center;
+        gap: 8px;
+      }
+      .pulley label {
+        font: var(--type-label);
+      }
+      .pulley .frame {
+        display: flex;
+        align-items: center;
+        min-height: var(--control);
+        border: 1px solid var(--ink3);
+        border-radius: var(--round-field);
+      }
+      .pulley input {
+        width: calc(64px * var(--k));
+        min-height: calc(var(--control) - 2px);
+        padding: 0 0 0 12px;
+        border: 0;
+        border-radius: var(--round-field);
+        background: none;
+        color: var(--ink);
+        font: var(--type-value);
+      }
+      .pulley .unit {
+        padding-right: 12px;
+        color: var(--ink2);
+        font: var(--type-label);
+      }
+    `,
+  ]
 
   @property({ attribute: false }) units!: Units
   /** Diameter to begin with, m. */

@@ -115,37 +115,6 @@ export const variantStyle = css`
     margin-right: 4px;
     font: var(--type-chart-title);
   }
-  .pulley {
-    display: flex;
-    flex-wrap: wrap;
-    align-items: center;
-    gap: 8px;
-  }
-  .pulley label {
-    font: var(--type-label);
-  }
-  .pulley .frame {
-    display: flex;
-    align-items: center;
-    min-height: var(--control);
-    border: 1px solid var(--ink3);
-    border-radius: var(--round-field);
-  }
-  .pulley input {
-    width: calc(64px * var(--k));
-    min-height: calc(var(--control) - 2px);
-    padding: 0 0 0 12px;
-    border: 0;
-    border-radius: var(--round-field);
-    background: none;
-    color: var(--ink);
-    font: var(--type-value);
-  }
-  .pulley .unit {
-    padding-right: 12px;
-    color: var(--ink2);
-    font: var(--type-label);
-  }
   @media (max-width: 1023.98px) {
     th,
     td {

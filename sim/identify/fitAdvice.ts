@@ -1,0 +1,110 @@
+// What a warm-up log lacks: why it cannot be fitted, and what to record next.
+import type { HeatNumber } from './heatPath.ts'
+import { runningIn } from './heatDrive.ts'
+import type { Log } from './log.ts'
+
+export interface Refusal {
+  readonly ok: false
+  readonly wrong: string
+  readonly wouldDo: string
+}
+
+/** Rise under which heat does not stand out from scatter, and what would do well. K */
+const LEAST_RISE = 6
+const GOOD_RISE = 15
+/** A cooling-off counts from so many readings and seconds. */
+const COOLING = { readings: 5, seconds: 300 }
+/** Ohms known worse than this widen everything. Share */
+const POOR_OHMS = 0.1
+
+const COOL_OFF = 'Log the cooling-off too: 20 minutes after switching off, still at a reading a minute.'
+
+const refuse = (wrong: string, wouldDo: string): Refusal => ({ ok: false, wrong, wouldDo })
+const known = (column: Float64Array): number[] => [...column].filter((value) => !Number.isNaN(value))
+const minutes = (seconds: number): string => `${Math.round(seconds / 60)} min`
+
+/** Highest less lowest mean of three neighbours: one slip of the pen is no rise. */
+function rise(values: readonly number[]): number {
+  let [low, high] = [Infinity, -Infinity]
+  for (let n = 1; n + 1 < values.length; n++) {
+    const mean = (values[n - 1] + values[n] + values[n + 1]) / 3
+    low = Math.min(low, mean)
+    high = Math.max(high, mean)
+  }
+  return Math.max(0, high - low)
+}
+
+/** Why a log cannot be fitted at all; null where it can be tried. `speed`: as worked out, null where it cannot be. */
+export function amiss(log: Log, speed: Float64Array | null): Refusal | null {
+  const amps = known(log.amps)
+  if (amps.length === 0)
+    return refuse(
+      'The log has no amps, and without them nobody knows the heat that went in.',
+      'Record amps: clamp round one motor lead, meter on DC, at every reading.',
+    )
+  if (!amps.some((value) => value > 0))
+    return refuse('The motor never ran: all amps are 0.', 'Log the warm-up as well as the cooling-off.')
+  const frame = known(log.frameC)
+  const winding = known(log.windingC)
+  const ohms = known(log.ohms)
+  if (frame.length + winding.length + ohms.length < COOLING.readings + 1)
+    return refuse(
+      `There are ${frame.length + winding.length + ohms.length} readings of temperature or ohms.`,
+      'A reading a minute over the warm-up and the cooling-off is best.',
+    )
+  if (!speed)
+    return refuse(
+      'The log has neither rpm nor volts, and friction and fan go by the speed.',
+      'Record motor rpm, or say at what rpm it was held.',
+    )
+  const least = ohms.reduce((low, value) => Math.min(low, value), Infinity)
+  // Copper gains 0.4 % a kelvin.
+  const warmed = Math.max(rise(frame), rise(winding), rise(ohms.map((value) => (255 * value) / least)))
+  if (warmed < LEAST_RISE)
+    return refuse(
+      `It warmed by only ${warmed < 0.95 ? warmed.toFixed(1) : Math.round(warmed)} K.`,
+      `Heat must stand out from scatter: ${GOOD_RISE} K or more. Load it harder, or run it longer.`,
+    )
+  return null
+}
+
+/** Readings at rest at the end, and the seconds they span. */
+function coolingIn(log: Log): boolean {
+  const running = runningIn(log)
+  const last = running.lastIndexOf(1)
+  return log.rows - 1 - last >= COOLING.readings && log.time[log.rows - 1] - log.time[last] >= COOLING.seconds
+}
+
+/** Why a log that could be tried does not show the whole of capacity and conductance. */
+export function tooLittle(log: Log): Refusal {
+  const ran = log.time[runningIn(log).lastIndexOf(1)]
+  return coolingIn(log)
+    ? refuse(
+        `Its ${minutes(log.time[log.rows - 1])} do not part the heat it stores from the heat it gives off.`,
+        'Run it until it gains less than 1 K in 5 minutes, then log 20 minutes of cooling-off.',
+      )
+    : refuse(
+        `It was still warming when the log ended at ${minutes(ran)}: what it gives off does not show yet.`,
+        `Run it until it gains less than 1 K in 5 minutes. ${COOL_OFF}`,
+      )
+}
+
+/** What to record next, by the numbers the log left in their usual proportion; `ohms`: their doubt as a share. */
+export function whatNext(log: Log, open: readonly HeatNumber[], speed: Float64Array, ohms: number): string[] {
+  const next: string[] = []
+  const cooling = coolingIn(log)
+  const inside = open.includes('windingCapacity') || open.includes('windingToFrame')
+  if (open.length > 0 && !cooling) next.push(COOL_OFF)
+  if (inside && cooling && log.ohms.every(Number.isNaN))
+    next.push('Read the winding’s ohms cold, and every minute or two after switching off.')
+  const spinning = [...speed].filter((w) => w > 0)
+  const slowest = spinning.reduce((low, w) => Math.min(low, w), Infinity)
+  const fastest = spinning.reduce((high, w) => Math.max(high, w), 0)
+  if (open.includes('windingToFanAir') && fastest < 1.5 * slowest)
+    next.push('Log another run at about half the speed: it parts the fan’s air from still air.')
+  if (ohms > POOR_OHMS)
+    next.push(
+      `Measure the winding’s ohms: they are known to ${Math.round(100 * ohms)} % only, and every number here grows with them.`,
+    )
+  return next
+}
