@@ -24,7 +24,7 @@ export interface Opinion {
 export interface CrossCheck {
   /** What the product shows: its own method at the job's accuracy. */
   readonly shown: Opinion
-  /** The other method, at the "precise" accuracy. */
+  /** The other method, at the "reference" accuracy. */
   readonly second: Opinion
   /** Number of moments compared, and the last of them, s. */
   readonly moments: number
@@ -51,7 +51,7 @@ const LONGER_SECONDS = 10
 /**
  * Runs the job up to its first opening, its end, or `until` (s), by both methods, and compares the states at the
  * same moments. The product's method runs as the user sees it, so that the differences are those of the shown
- * answer; the other runs at "precise", so that they are not its own. It takes some fifty times longer.
+ * answer; the other runs at "reference", so that none of them are its own. It takes some fifty times longer.
  * Yields the second method's progress. Never throws on a job the reader lets through.
  */
 export function* crossCheck(job: Job, { until }: { until?: number } = {}): Generator<Progress, CrossCheck> {
@@ -61,7 +61,7 @@ export function* crossCheck(job: Job, { until }: { until?: number } = {}): Gener
   const options: RunOptions = { toFirstOpening: true, samples }
   const shown = yield* silently(run(job, { ...options, until }))
   const second = yield* run(
-    { ...job, accuracy: 'precise' },
+    { ...job, accuracy: 'reference' },
     {
       ...options,
       method: 'extrapolation',
@@ -71,7 +71,7 @@ export function* crossCheck(job: Job, { until }: { until?: number } = {}): Gener
   return compare(
     samples,
     { ...shown, method: 'rosenbrock', accuracy: job.accuracy },
-    { ...second, method: 'extrapolation', accuracy: 'precise' },
+    { ...second, method: 'extrapolation', accuracy: 'reference' },
   )
 }
 

@@ -3,7 +3,8 @@ import type { Duty } from './duty.ts'
 import type { Plate } from './parts/plate.ts'
 import type { Parts } from './plant.ts'
 
-export type Accuracy = 'default' | 'precise'
+/** 'default' for answers, 'precise' for checks, 'reference' for a second opinion that must not show errors of its own. */
+export type Accuracy = 'default' | 'precise' | 'reference'
 
 export interface Job {
   readonly parts: Parts

@@ -2,7 +2,7 @@
 import { bookkeeper } from './bookkeeper.ts'
 import { clock, nextPhase, phaseNow, phaseOver } from './clock.ts'
 import { cycleSeconds, surgeAt } from './duty.ts'
-import type { Job } from './job.ts'
+import type { Accuracy, Job } from './job.ts'
 import { marksOf } from './marks.ts'
 import type { Cutoff } from './parts/cutoff.ts'
 import { ABSOLUTE, assemble, evaluate, FLOWS, type Mode, STATE, STATES, TYPICAL } from './plant.ts'
@@ -48,11 +48,17 @@ const BREATH = 64
 /** Checkpoints kept over a run. */
 const CHECKPOINTS = 400
 
-/** NUMERICS.md: "precise" is a hundred times finer in relative and ten times in absolute error. */
-const tolerance = (accuracy: Job['accuracy']): Tolerance =>
-  accuracy === 'precise'
-    ? { relative: 1e-5, absolute: ABSOLUTE.map((size) => size / 10) }
-    : { relative: 1e-3, absolute: ABSOLUTE }
+/** Relative tolerance, and how many times finer than usual the absolute ones are (NUMERICS.md). */
+const TOLERANCES = {
+  default: { relative: 1e-3, finer: 1 },
+  precise: { relative: 1e-5, finer: 10 },
+  reference: { relative: 1e-7, finer: 1000 },
+} as const
+
+function tolerance(accuracy: Accuracy): Tolerance {
+  const { relative, finer } = TOLERANCES[accuracy]
+  return { relative, absolute: ABSOLUTE.map((size) => size / finer) }
+}
 
 const destroyed: Crossing = { state: STATE.windingC, level: DESTROYED_C, direction: 1 }
 

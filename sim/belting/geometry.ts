@@ -2,7 +2,8 @@
 import { root } from '../solve/root.ts'
 
 /** Half the angle between the straight runs: sin γ = (D − d)/2C. rad. NaN where the pulleys overlap. */
-const halfAngle = (small: number, large: number, centres: number): number => Math.asin((large - small) / (2 * centres))
+const halfAngle = (small: number, large: number, centres: number): number =>
+  Math.asin((large - small) / (2 * centres))
 
 /** Belt length, m: L = 2C cos γ + π(D + d)/2 + γ(D − d). Diameters and centre distance in m, either way round. */
 export function beltLength(one: number, other: number, centres: number): number {

@@ -74,16 +74,21 @@ function step(
   h: number,
   state: number[],
 ): void {
-  const mean = (column: Float64Array): number => (column[a] + column[b]) / 2
   const { windingCapacity: cw, frameCapacity: cm, windingToFrame: inward } = numbers
-  const [w, m] = state
-  const air = mean(airC) + airOffset
-  const perKelvin = copper * mean(drive.copper)
-  const rubbed = friction * mean(drive.friction)
-  const brushed = brushes * mean(drive.brushes)
+  const w = state[0]
+  const m = state[1]
+  const air = (airC[a] + airC[b]) / 2 + airOffset
+  const perKelvin = (copper * (drive.copper[a] + drive.copper[b])) / 2
+  const rubbed = (friction * (drive.friction[a] + drive.friction[b])) / 2
+  const brushed = (brushes * (drive.brushes[a] + drive.brushes[b])) / 2
   const ga =
-    numbers.windingToAir * mean(drive.windingStill) + numbers.windingToFanAir * mean(drive.windingFan)
-  const gc = numbers.frameToAir * mean(drive.frameStill) + numbers.frameToFanAir * mean(drive.frameFan)
+    (numbers.windingToAir * (drive.windingStill[a] + drive.windingStill[b]) +
+      numbers.windingToFanAir * (drive.windingFan[a] + drive.windingFan[b])) /
+    2
+  const gc =
+    (numbers.frameToAir * (drive.frameStill[a] + drive.frameStill[b]) +
+      numbers.frameToFanAir * (drive.frameFan[a] + drive.frameFan[b])) /
+    2
   const intoWinding = COPPER.zeroC * perKelvin + shares.frictionShare * rubbed + shares.brushShare * brushed
   const intoFrame = (1 - shares.frictionShare) * rubbed + (1 - shares.brushShare) * brushed
   const a11 = (perKelvin - inward - ga) / cw

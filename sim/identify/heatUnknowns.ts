@@ -42,6 +42,10 @@ const WHOLE = 1
 const FILM = 0.15
 /** Most switchings whose moment is sought; with more, each lies half way between its readings. */
 const MOST_SWITCHINGS = 6
+/** When a switching lies between its two readings, as a share: anywhere, evenly. */
+const MOMENT: Unknown = { name: 'switching', usual: 0.5, give: 0.29, low: 0, high: 1, step: 1e-3 }
+/** The first switching on is early more often than not: stopwatches start with the motor (common practice, no source). */
+const STOPWATCH = 0.25
 /** Largest share of the capacity a winding has. */
 const MOST_WINDING = 0.9
 
@@ -109,7 +113,7 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
     switchings.length > MOST_SWITCHINGS
       ? []
       : switchings.map((at) => {
-          all.push({ name: 'switching', usual: 0.5, give: 0.29, low: 0, high: 1, step: 1e-3 })
+          all.push({ ...MOMENT, usual: at === 0 ? STOPWATCH : MOMENT.usual })
           return [at, all.length - 1] as const
         })
 

@@ -36,7 +36,9 @@ const NOTHING = 5e-4
 
 /** One decimal, but never more than three significant digits, nor 0.0 for what is not nothing. */
 const oneDecimal = (value: number): string =>
-  Math.abs(value) < NOTHING || (Math.abs(value) >= 0.995 && Math.abs(value) < 99.95) ? grouped(value, 1) : brief(value)
+  Math.abs(value) < NOTHING || (Math.abs(value) >= 0.995 && Math.abs(value) < 99.95)
+    ? grouped(value, 1)
+    : brief(value)
 
 /** Whole turns a minute, to 10 above 1000, to three significant digits above 10 000. */
 const turns = (value: number): string => {

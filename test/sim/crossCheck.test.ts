@@ -55,7 +55,7 @@ it("judges what is shown: the job as it stands, by the product's own method", ()
   const { trace } = finish(run(job, { toFirstOpening: true }))
   expect(shown).toMatchObject({ method: 'rosenbrock', accuracy: 'default', effort: trace.effort })
   expect(shown.opening).toBe(trace.marks.find(({ kind }) => kind === 'opens')?.t)
-  expect(second).toMatchObject({ method: 'extrapolation', accuracy: 'precise' })
+  expect(second).toMatchObject({ method: 'extrapolation', accuracy: 'reference' })
   expect(finish(crossCheck(reference('two-speeds', 'precise').job, { until: 5 })).shown.accuracy).toBe(
     'precise',
   )

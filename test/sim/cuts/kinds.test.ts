@@ -120,26 +120,29 @@ const GROWING: readonly (readonly [CutName, string, Texts?])[] = [
 ]
 
 describe('more work takes more torque', () => {
-  it.each(GROWING)('%s along %s', (name, input, also) => {
-    const field = fieldOf(inputsOf(name)[input])
-    if (field?.kind !== 'quantity') throw new Error(`${input} is no quantity`)
-    const { low, high } = boundsOf(field)
-    const [unit] = unitsOf(field.dimension)
-    // A deeper cut than half the diameter is refused; a diameter must leave room for the depth.
-    const [from, to] =
-      name === 'turning' && input === 'depth'
-        ? [low, 0.024]
-        : name === 'turning' && input === 'diameter'
-          ? [0.003, high]
-          : [low, high]
-    let before = -1
-    for (let n = 0; n <= 40; n++) {
-      const value = from === 0 ? (to * n) / 40 : from * (to / from) ** (n / 40)
-      const { torque } = ask(name, { ...EXAMPLES[name], ...also, [input]: `${value} ${unit}`.trim() })
-      expect(torque).toBeGreaterThan(before)
-      before = torque
-    }
-  })
+  it.each(GROWING.map(([name, input, also = {}]) => ({ name, input, also })))(
+    '$name along $input',
+    ({ name, input, also }) => {
+      const field = fieldOf(inputsOf(name)[input])
+      if (field?.kind !== 'quantity') throw new Error(`${input} is no quantity`)
+      const { low, high } = boundsOf(field)
+      const [unit] = unitsOf(field.dimension)
+      // A deeper cut than half the diameter is refused; a diameter must leave room for the depth.
+      const [from, to] =
+        name === 'turning' && input === 'depth'
+          ? [low, 0.024]
+          : name === 'turning' && input === 'diameter'
+            ? [0.003, high]
+            : [low, high]
+      let before = -1
+      for (let n = 0; n <= 40; n++) {
+        const value = from === 0 ? (to * n) / 40 : from * (to / from) ** (n / 40)
+        const { torque } = ask(name, { ...EXAMPLES[name], ...also, [input]: `${value} ${unit}`.trim() })
+        expect(torque).toBeGreaterThan(before)
+        before = torque
+      }
+    },
+  )
 
   it('a duller edge takes more', () => {
     for (const name of ['turning', 'drilling', 'milling', 'sawingMetal'] as const) {

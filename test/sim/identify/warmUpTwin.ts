@@ -132,11 +132,12 @@ export function trial(seed: number, protocol: Protocol, meters: Meters = METERS)
   const total = heating + protocol.cooling
   const times = Array.from({ length: Math.floor(total / every) }, (_, n) => (n + 1) * every)
   const load = { kind: 'torque' as const, value: Math.max(0.05, k20 * amps - Tc - B * speed) }
-  // Switched off at some moment between two readings.
+  // Switched on with the stopwatch or at some moment after it, and off at some moment between two readings.
+  const from = seed % 2 === 0 ? 0 : even(0.05, 0.95) * every
   const until = heating - even(0.05, 0.95) * every
   const { samples } = onePage(
     page,
-    [{ seconds: until, speed, load }, { seconds: total - until }],
+    [{ seconds: from }, { seconds: until - from, speed, load }, { seconds: total - until }],
     total,
     times,
     1e-6,
