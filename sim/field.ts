@@ -92,3 +92,6 @@ export const mayBeLeftOut = (schema: AnySchema): boolean => 'wrapped' in schema
 
 /** The first unit listed for a dimension: the one to show when nothing else is asked. */
 export const plainUnit = (dimension: Dimension): string => unitsOf(dimension)[0] as string
+
+/** A part with inputs that may stay open in the file, and are known in the job. */
+export type Filled<T, K extends keyof T> = Omit<T, K> & { readonly [P in K]-?: NonNullable<T[P]> }

@@ -50,7 +50,7 @@ export function atSpeed(
   diameter: number,
   work: (spindle: number) => Worked,
 ): Worked {
-  if (false)
+  if (speed !== undefined && spindle !== undefined)
     return refused('speed', 'Surface speed and spindle speed are both given.', 'Give one: the other follows.')
   if (spindle !== undefined) return work(spindle)
   if (speed === undefined)

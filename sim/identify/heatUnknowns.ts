@@ -102,7 +102,7 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
   const frame = add('start', start.frameC, 5, 4, 1e-3)
   const lead = add('lead', 0, start.warm ? 10 : 0.5, 4, 1e-3)
   const sure = 1e-5
-  const amps = add('amps', 0, Math.max(sure, doubt.amps / EIGHT_IN_TEN))
+  const amps = add('amps', 0, Math.max(sure, Math.hypot(doubt.amps / EIGHT_IN_TEN, flicker(log, drive))))
   const resistance = add('resistance', 0, Math.max(sure, doubt.resistance / EIGHT_IN_TEN))
   const friction = add('friction', 0, Math.max(sure, doubt.friction / EIGHT_IN_TEN))
   const ohms = log.ohms.every(Number.isNaN) ? -1 : add('ohms', 0, FILM, 10)
@@ -155,6 +155,22 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
       }
     },
   }
+}
+
+/** Readings of amps that bear on a temperature at a time: this share of all, the later ones. */
+const BEARING = 0.25
+
+/**
+ * How far the heat's mean amps may be off because each reading flickers, as a share: from how much running
+ * neighbours differ, the middle of it, so that a change of load does not count.
+ */
+function flicker({ amps, rows }: Log, { running }: Drive): number {
+  const steps: number[] = []
+  for (let at = 1; at < rows; at++)
+    if (running[at] && running[at - 1]) steps.push(Math.abs(Math.log(amps[at] / amps[at - 1])))
+  if (steps.length === 0) return 0
+  const median = steps.toSorted((a, b) => a - b)[steps.length >> 1]
+  return (1.4826 * median) / Math.SQRT2 / Math.sqrt(Math.max(1, BEARING * steps.length))
 }
 
 /** True where a number can show at all: air that is never moved says nothing of a fan. */

@@ -1,6 +1,6 @@
 // The heat of the motor: a winding and a frame, the air each is given, and what warms them.
 import * as v from 'valibot'
-import { choiceOr, quantity, quantityOr } from '../field.ts'
+import { type Filled, choiceOr, quantity, quantityOr } from '../field.ts'
 
 const capacity = { dimension: 'heat capacity', low: '0.1 J/K', high: '1000000 J/K' } as const
 const conductance = {
@@ -50,27 +50,33 @@ export const HeatFields = v.object({
     high: '50 %',
     help: 'Open frame with the fan gone: 10 to 30 % of what the fan gave.',
   }),
-  windingCapacity: quantity({
-    label: 'Heat the winding stores',
-    ...capacity,
-    help: 'A quarter of 400 J/(kg K) times the motor’s mass.',
-  }),
-  frameCapacity: quantity({
-    label: 'Heat the frame stores',
-    ...capacity,
-    help: 'Three quarters of 400 J/(kg K) times the mass.',
-  }),
-  windingToFrame: quantity({ label: 'Winding to frame', ...conductance, low: '0.0001 W/K' }),
-  windingToAir: quantity({ label: 'Winding to still air', ...conductance }),
-  windingToFanAir: quantity({ label: 'Winding to air, full fan', ...conductance }),
-  frameToAir: quantity({ label: 'Frame to still air', ...conductance, low: '0.0001 W/K' }),
-  frameToFanAir: quantity({ label: 'Frame to air, full fan', ...conductance }),
-  fanSpeed: quantity({
-    label: 'Motor speed at full fan',
-    dimension: 'angular speed',
-    low: '1 rpm',
-    high: '60000 rpm',
-  }),
+  windingCapacity: v.optional(
+    quantity({
+      label: 'Heat the winding stores',
+      ...capacity,
+      help: 'A quarter of 400 J/(kg K) times the motor’s mass.',
+    }),
+  ),
+  frameCapacity: v.optional(
+    quantity({
+      label: 'Heat the frame stores',
+      ...capacity,
+      help: 'Three quarters of 400 J/(kg K) times the mass.',
+    }),
+  ),
+  windingToFrame: v.optional(quantity({ label: 'Winding to frame', ...conductance, low: '0.0001 W/K' })),
+  windingToAir: v.optional(quantity({ label: 'Winding to still air', ...conductance })),
+  windingToFanAir: v.optional(quantity({ label: 'Winding to air, full fan', ...conductance })),
+  frameToAir: v.optional(quantity({ label: 'Frame to still air', ...conductance, low: '0.0001 W/K' })),
+  frameToFanAir: v.optional(quantity({ label: 'Frame to air, full fan', ...conductance })),
+  fanSpeed: v.optional(
+    quantity({
+      label: 'Motor speed at full fan',
+      dimension: 'angular speed',
+      low: '1 rpm',
+      high: '60000 rpm',
+    }),
+  ),
   fanExponent: quantityOr('0.8', {
     label: 'How cooling follows airflow',
     dimension: 'number',
@@ -92,7 +98,18 @@ export const HeatFields = v.object({
   }),
 })
 
-export type Heat = v.InferOutput<typeof HeatFields>
+/** The heat numbers, every one known: read, or identified from mass and rating. */
+export type Heat = Filled<
+  v.InferOutput<typeof HeatFields>,
+  | 'windingCapacity'
+  | 'frameCapacity'
+  | 'windingToFrame'
+  | 'windingToAir'
+  | 'windingToFanAir'
+  | 'frameToAir'
+  | 'frameToFanAir'
+  | 'fanSpeed'
+>
 
 /** Conductances to the air at this moment. W/K */
 export interface Air {

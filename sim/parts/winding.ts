@@ -1,17 +1,19 @@
 // The winding, its magnets and brushes: resistance and motor constant as they warm, and the brush drop.
 import * as v from 'valibot'
-import { choiceOr, quantity, quantityOr } from '../field.ts'
+import { type Filled, choiceOr, quantity } from '../field.ts'
 import { copperRatio, fluxRatio } from '../handbook/materials.ts'
 
 export const WindingFields = v.object({
-  resistance: quantity({
-    label: 'Winding resistance, cold',
-    dimension: 'resistance',
-    low: '0.001 Ω',
-    high: '1000 Ω',
-    below: 'less than any winding has: touch the probes together first and subtract that reading',
-    help: 'At 20 °C, between the motor leads. Turn the shaft, take the lowest.',
-  }),
+  resistance: v.optional(
+    quantity({
+      label: 'Winding resistance, cold',
+      dimension: 'resistance',
+      low: '0.001 Ω',
+      high: '1000 Ω',
+      below: 'less than any winding has: touch the probes together first and subtract that reading',
+      help: 'At 20 °C, between the motor leads. Turn the shaft, take the lowest.',
+    }),
+  ),
   inductance: v.optional(
     quantity({
       label: 'Winding inductance',
@@ -22,25 +24,29 @@ export const WindingFields = v.object({
       help: 'Left open: 5 ms times the resistance.',
     }),
   ),
-  constant: quantity({
-    label: 'Motor constant, cold',
-    dimension: 'motor constant',
-    low: '0.0005 V·s/rad',
-    high: '20 V·s/rad',
-    help: 'The volts it makes by turning: spin it with a drill and read volts and rpm.',
-  }),
+  constant: v.optional(
+    quantity({
+      label: 'Motor constant, cold',
+      dimension: 'motor constant',
+      low: '0.0005 V·s/rad',
+      high: '20 V·s/rad',
+      help: 'The volts it makes by turning: spin it with a drill and read volts and rpm.',
+    }),
+  ),
   magnets: choiceOr('ferrite', {
     label: 'Magnets',
     options: { ferrite: 'Ferrite (dark grey, brittle)', NdFeB: 'Neodymium (NdFeB)', AlNiCo: 'AlNiCo' },
   }),
-  brushDrop: quantityOr('1.5 V', {
-    label: 'Brush drop',
-    dimension: 'voltage',
-    low: '0 V',
-    high: '5 V',
-    below: 'less than nothing',
-    help: 'Both brushes together: 1.5 V at 60 V and up, 1 V at 36 to 48 V, 0.6 V at 12 to 24 V.',
-  }),
+  brushDrop: v.optional(
+    quantity({
+      label: 'Brush drop',
+      dimension: 'voltage',
+      low: '0 V',
+      high: '5 V',
+      below: 'less than nothing',
+      help: 'Both brushes together: 1.5 V at 60 V and up, 1 V at 36 to 48 V, 0.6 V at 12 to 24 V.',
+    }),
+  ),
   insulation: choiceOr('B', {
     label: 'Insulation class',
     options: { A: 'A', E: 'E', B: 'B', F: 'F', H: 'H' },
@@ -48,7 +54,8 @@ export const WindingFields = v.object({
   }),
 })
 
-export type Winding = v.InferOutput<typeof WindingFields>
+/** The winding with every number known: read, or identified from plate and bench. */
+export type Winding = Filled<v.InferOutput<typeof WindingFields>, 'resistance' | 'constant' | 'brushDrop'>
 
 /** Time constant of a winding whose inductance nobody measured. s (PHYSICS.md §3) */
 const USUAL_TIME_CONSTANT = 0.005

@@ -15,15 +15,16 @@ export interface Protocol {
 }
 export const RECOMMENDED: Protocol = { ohms: false, heating: 3600, cooling: 1800, every: 60 }
 
-/** How good the meters are. Sd: K, share of each reading; 8-in-10 half-widths of what is off alike in all readings. */
+/** How good the meters are. Sd: K, share of each reading of amps and ohms; 8-in-10 half-widths of what is off alike in all readings. */
 export interface Meters {
   readonly kelvin: number
   readonly jitter: number
+  readonly ohms: number
   readonly ampsGain: number
   readonly resistance: number
   readonly friction: number
 }
-export const METERS: Meters = { kelvin: 0.5, jitter: 0.02, ampsGain: 0.02, resistance: 0.02, friction: 0.4 }
+export const METERS: Meters = { kelvin: 0.5, jitter: 0.02, ohms: 0.005, ampsGain: 0.02, resistance: 0.02, friction: 0.4 }
 
 export interface Trial {
   readonly log: Log
@@ -156,7 +157,7 @@ export function trial(seed: number, protocol: Protocol, meters: Meters = METERS)
       windingC: empty,
       ohms: protocol.ohms
         ? column(([i, , , winding]) =>
-            i > 0.01 ? Number.NaN : ((R20 * (235 + winding)) / 255) * (1 + 0.005 * normal()),
+            i > 0.01 ? Number.NaN : ((R20 * (235 + winding)) / 255) * (1 + meters.ohms * normal()),
           )
         : empty,
       airC: empty,
