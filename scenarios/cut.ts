@@ -5,19 +5,12 @@ import { nearest } from '../sim/nearest.ts'
 import type { Problem } from '../sim/problem.ts'
 import { cutLines, cutSentence, inputLines, sumText } from '../sim/say/cut.ts'
 import type { Units } from '../sim/say/units.ts'
+import { say, tell } from './terminal.ts'
 
 const USAGE = `npm run cut -- [KIND] [--INPUT VALUE…] [options]     no kind: every kind with its inputs
   --json            one line of JSON: torque, power, speed, spread (SI), row, source; use npm run -s
   --units us|metric units of the answer (us)
   --help            with a kind: its inputs`
-
-/** Values come from the reader: whatever would steer a terminal is shown as a box. */
-const harmless = (text: string): string =>
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out.
-  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, '□')
-
-const tell = (text: string): void => void process.stderr.write(`${harmless(text)}\n`)
-const say = (text: string): void => void process.stdout.write(`${harmless(text)}\n`)
 
 interface Words {
   readonly kinds: readonly string[]
@@ -107,7 +100,7 @@ function main(): number {
   }
   const inputs = [...named].filter(([name]) => ![...SWITCHES, 'units'].includes(name))
   const bare = inputs.find(([, value]) => value === null)
-  if (false as boolean && bare) return fail(`--${bare[0]}: A value is missing.`)
+  if (bare) return fail(`--${bare[0]}: A value is missing.`)
   return work(kind, Object.fromEntries(inputs) as Record<string, string>, named.has('json'), units)
 }
 

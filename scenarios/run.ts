@@ -1,22 +1,20 @@
 // The command line: job files in, answers out. `npm run job -- FILE…`
-import { createWriteStream, readFileSync, statSync } from 'node:fs'
-import { fileURLToPath } from 'node:url'
+import { createWriteStream } from 'node:fs'
 import { parseArgs } from 'node:util'
 import { type CrossCheck, crossCheck } from '../sim/crossCheck.ts'
-import { type Figures, judge } from '../sim/judge.ts'
 import type { Job } from '../sim/job.ts'
-import { nearest } from '../sim/nearest.ts'
+import { type Figures, judge } from '../sim/judge.ts'
 import type { Problem } from '../sim/problem.ts'
 import { parseQuantity } from '../sim/quantity.ts'
-import { LARGEST_FILE, read, readFile } from '../sim/read.ts'
-import { type Progress, run } from '../sim/run.ts'
+import { run } from '../sim/run.ts'
 import { answerOf, inShort } from '../sim/say/answer.ts'
 import { csvLines } from '../sim/say/csv.ts'
 import { jobReport } from '../sim/say/report.ts'
 import type { Units } from '../sim/say/units.ts'
-import { type Scenario, type Variant, variantsOf } from '../sim/scenario.ts'
+import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
-import { progressLine } from './progress.ts'
+import { DEMO, openJob } from './open.ts'
+import { drive, problemLines, say, tell } from './terminal.ts'
 
 const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill demo
   --json            one line of JSON a file: figures, events, ending, effort (SI, °C); use npm run -s
@@ -26,8 +24,6 @@ const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill de
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
   --units us|metric units of the answer (us)
   --fahrenheit      temperatures in °F`
-
-const DEMO = fileURLToPath(new URL('./appleMill.json', import.meta.url))
 
 interface Options {
   readonly json: boolean
@@ -49,13 +45,6 @@ interface Done {
   readonly figures: Figures
   readonly check: CrossCheck | null
 }
-
-/** Names and keys come from the file: whatever would steer a terminal is shown as a box. */
-const harmless = (text: string): string =>
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out.
-  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, '□')
-
-const tell = (text: string): void => void process.stderr.write(`${harmless(text)}\n`)
 
 function options(): { files: string[]; options: Options } | string {
   let parsed: ReturnType<typeof parse>
@@ -100,55 +89,10 @@ const parse = () =>
     },
   })
 
-const fault = (wrong: string, wouldDo: string): readonly Problem[] => [{ path: '', wrong, wouldDo }]
-
-/** The text of a file, or why not. */
-function textOf(file: string): string | readonly Problem[] {
-  try {
-    const { size } = statSync(file)
-    if (size > 4 * LARGEST_FILE)
-      return fault(`The file is ${Math.round(size / 1e6)} MB.`, 'A job file is a few kilobytes.')
-    return readFileSync(file, 'utf8')
-  } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : 'unreadable'
-    const why =
-      code === 'ENOENT'
-        ? 'There is no such file.'
-        : code === 'EISDIR'
-          ? 'This is a folder.'
-          : `It cannot be read (${code}).`
-    return fault(why, 'Give the path of a job file, for example scenarios/appleMill.json.')
-  }
-}
-
-function drive<T>(work: Generator<Progress, T>, label: string): T {
-  const line = progressLine(label)
-  for (;;) {
-    const next = work.next()
-    if (next.done) {
-      line.clear()
-      return next.value
-    }
-    line.show(next.value)
-  }
-}
-
 function perform(file: string, options: Options): Done | readonly Problem[] {
-  const text = textOf(file)
-  if (typeof text !== 'string') return text
-  const opened = readFile(text)
-  if (!opened.ok) return opened.problems
-  const { scenario } = opened
-  const { variant: wanted } = options
-  const variants = variantsOf(scenario)
-  const variant = variants.find(({ name }) => name === wanted)
-  if (wanted !== undefined && !variant) {
-    const base = read(scenario)
-    return base.ok ? noVariant(wanted, variants) : base.problems
-  }
-  const reading = read(scenario, variant)
-  if (!reading.ok) return reading.problems
-  const { job, notes } = reading
+  const opened = openJob(file, options.variant)
+  if (!('reading' in opened)) return opened
+  const { job, notes } = opened.reading
   const { trace } = drive(run(job), 'Working it out')
   const check = options.crossCheck
     ? drive(
@@ -156,15 +100,7 @@ function perform(file: string, options: Options): Done | readonly Problem[] {
         'Checking with a second method',
       )
     : null
-  return { file, scenario, variant, job, notes, trace, figures: judge(job, trace), check }
-}
-
-function noVariant(wanted: string, variants: readonly Variant[]): readonly Problem[] {
-  const names = variants.map(({ name }) => name)
-  const guess = nearest(wanted, names)
-  const known =
-    names.length > 0 ? `Known: ${names.map((name) => `"${name}"`).join(', ')}.` : 'This job has none.'
-  return fault(`No variant is called "${wanted}".`, guess ? `Did you mean "${guess}"?` : known)
+  return { ...opened, job, notes, trace, figures: judge(job, trace), check }
 }
 
 const jsonLine = (
@@ -193,12 +129,6 @@ async function writeCsv(path: string, job: Job, trace: Trace): Promise<void> {
   await Promise.race([new Promise<void>((on) => out.end(on)), failed])
 }
 
-/** Every problem, with where it is. */
-const problemLines = (file: string, problems: readonly Problem[]): string =>
-  problems
-    .map(({ path, wrong, wouldDo }) => `${file}${path === '' ? '' : `: ${path}`}: ${wrong} ${wouldDo}`)
-    .join('\n')
-
 async function main(): Promise<number> {
   const asked = options()
   if (typeof asked === 'string') {
@@ -219,7 +149,7 @@ async function main(): Promise<number> {
     if (json) process.stdout.write(`${jsonLine(outcome, units)}\n`)
     else {
       const title = `${outcome.scenario.name}${outcome.variant ? `, ${outcome.variant.name}` : ''} (${inShort(outcome.job)})`
-      process.stdout.write(`${harmless(jobReport(title, outcome, units))}\n`)
+      say(jobReport(title, outcome, units))
     }
     if (csv === undefined) continue
     try {

@@ -4,6 +4,10 @@ import { LEAST_HYSTERESIS } from './parts/cutoff.ts'
 import type { Problem } from './problem.ts'
 import { givenAt } from './scenario.ts'
 
+/** Time constants L/R that a winding can have, s. */
+const LEAST_TIME_CONSTANT = 1e-4
+const LONGEST_TIME_CONSTANT = 1
+
 /**
  * Every mismatch in a scenario as read, SI. Inputs that could not be read are still texts in it: they are told by
  * their own field, and whatever else they touch is left alone.
@@ -25,6 +29,14 @@ export function mismatches(read: unknown): Problem[] {
         ? `It would reclose ${Number(hysteresis.toPrecision(3))} °C under its opening temperature.`
         : 'It would reclose no cooler than it opens.',
       `At least ${LEAST_HYSTERESIS} °C lower; 20 to 40 °C is usual.`,
+    )
+
+  const time = number('winding.inductance') / number('winding.resistance')
+  if (time < LEAST_TIME_CONSTANT || time > LONGEST_TIME_CONSTANT)
+    tell(
+      'winding.inductance',
+      `With this resistance its time constant is ${Number((time * 1000).toPrecision(2))} ms.`,
+      '1 to 20 ms is usual: check the unit, or leave it open.',
     )
 
   const [large, small] = ['belt.jackshaftLarge', 'belt.jackshaftSmall']

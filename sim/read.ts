@@ -3,6 +3,11 @@ import * as v from 'valibot'
 import { type Duty, MOST_PHASES, type Phase } from './duty.ts'
 import { fieldOf, mayBeLeftOut } from './field.ts'
 import { frozen, type Job } from './job.ts'
+import { allGiven, type FilledMotor, fill, readingsOf } from './fill.ts'
+import { complaints } from './identify/complaints.ts'
+import { USUAL } from './identify/assume.ts'
+import type { MotorReadings } from './identify/motor.ts'
+import { pointOf } from './identify/point.ts'
 import { mismatches } from './mismatches.ts'
 import type { Cut } from './parts/machine.ts'
 import { resistanceAt } from './parts/winding.ts'
@@ -30,7 +35,15 @@ const STEPS = 'duty.phases'
 const MOST_PROBLEMS = 50
 const MOST_ISSUES = 500
 
-export type Read = { readonly ok: true; readonly job: Job; readonly notes: readonly Problem[] } | Refused
+export interface Accepted {
+  readonly ok: true
+  readonly job: Job
+  /** What the job's motor was identified from. */
+  readonly motor: MotorReadings
+  /** What is worth a look before a run that goes ahead all the same. Worked out when asked for. */
+  readonly notes: readonly Problem[]
+}
+export type Read = Accepted | Refused
 export interface Refused {
   readonly ok: false
   readonly problems: readonly Problem[]
@@ -102,8 +115,20 @@ export function read(scenario: Scenario, variant?: Variant): Read {
   ]
   if (problems.length > 0 || !parsed.success)
     return { ok: false, problems: once(problems).slice(0, MOST_PROBLEMS) }
-  const job = jobOf(parsed.output)
-  return { ok: true, job, notes: notesOf(job, parsed.output) }
+  const motor = readingsOf(parsed.output)
+  const filled = fill(parsed.output, motor)
+  if (!('winding' in filled)) return { ok: false, problems: filled }
+  const job = jobOf(parsed.output, filled)
+  let notes: readonly Problem[] | undefined
+  return {
+    ok: true,
+    job,
+    motor,
+    get notes() {
+      notes ??= notesOf(job, motor)
+      return notes
+    },
+  }
 }
 
 /** How many steps the duty has, where they are too many to look at one by one; else 0. */
@@ -148,7 +173,7 @@ function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
 }
 
 /** What is worth saying before a run that goes ahead all the same. */
-function notesOf(job: Job, read: ReadScenario): Problem[] {
+function notesOf(job: Job, motor: MotorReadings): Problem[] {
   const { controller, winding, heat } = job.parts
   const notes: Problem[] = []
   const share = (controller.compensation * winding.resistance) / resistanceAt(winding, heat.air)
@@ -158,12 +183,8 @@ function notesOf(job: Job, read: ReadScenario): Problem[] {
       wrong: `The controller makes up for ${Math.round(share * 100)} % of the coldest winding’s resistance: speed will hunt.`,
       wouldDo: 'Turn it down under 90 %.',
     })
-  if (read.bench && Object.keys(read.bench).length > 0)
-    notes.push({
-      path: 'bench',
-      wrong: 'Bench readings are kept, and not used yet.',
-      wouldDo: 'Give the winding, rotor and heat numbers for now.',
-    })
+  // A plate that says nothing is no complaint where every number is given.
+  if (!allGiven(motor) || pointOf(motor.plate, USUAL)) notes.push(...complaints(motor))
   return notes
 }
 
@@ -194,8 +215,8 @@ function dutyOf({ duty, heat }: ReadScenario): Duty {
   }
 }
 
-function jobOf(read: ReadScenario): Job {
-  const { supply, controller, winding, rotor, belt, machine, heat, cutoff, plate } = read
+function jobOf(read: ReadScenario, { winding, rotor, heat }: FilledMotor): Job {
+  const { supply, controller, belt, machine, cutoff, plate } = read
   const lumpy =
     plate.amps !== undefined && plate.speed !== undefined ? { amps: plate.amps, speed: plate.speed } : null
   return frozen({

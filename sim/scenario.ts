@@ -3,6 +3,7 @@ import * as v from 'valibot'
 import { DutyFields } from './duty.ts'
 import { type Field, fieldOf, unwrap, usualOf, words } from './field.ts'
 import { BeltFields } from './parts/belt.ts'
+import { BenchFields } from './parts/bench.ts'
 import { ControllerFields } from './parts/controller.ts'
 import { CutoffFields } from './parts/cutoff.ts'
 import { HeatFields } from './parts/heat.ts'
@@ -35,14 +36,14 @@ export const ScenarioFields = v.object({
   name: words({ label: 'Name of the job', longest: 80 }),
   about: v.optional(words({ label: 'About the job', longest: 2000 })),
   plate: v.optional(PlateFields, {}),
-  bench: v.optional(v.record(v.string(), v.unknown(), 'Bench readings must be a group.')),
+  bench: v.optional(BenchFields, {}),
   supply: SupplyFields,
   controller: ControllerFields,
-  winding: WindingFields,
-  rotor: RotorFields,
+  winding: v.optional(WindingFields, {}),
+  rotor: v.optional(RotorFields, {}),
   belt: BeltFields,
   machine: v.optional(MachineFields, {}),
-  heat: HeatFields,
+  heat: v.optional(HeatFields, {}),
   cutoff: v.optional(CutoffFields, {}),
   duty: DutyFields,
   variants: v.optional(

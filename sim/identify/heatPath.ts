@@ -23,7 +23,8 @@ export interface Conditions {
   readonly airOffset: number
   readonly windingC: number
   readonly frameC: number
-  readonly copper: number
+  /** Of copper heat, one a reading. */
+  readonly copper: Float64Array
   readonly brushes: number
   readonly friction: number
   /** Shares of friction and brush heat that warm the winding. */
@@ -78,7 +79,7 @@ function step(
   const w = state[0]
   const m = state[1]
   const air = (airC[a] + airC[b]) / 2 + airOffset
-  const perKelvin = (copper * (drive.copper[a] + drive.copper[b])) / 2
+  const perKelvin = (copper[a] * drive.copper[a] + copper[b] * drive.copper[b]) / 2
   const rubbed = (friction * (drive.friction[a] + drive.friction[b])) / 2
   const brushed = (brushes * (drive.brushes[a] + drive.brushes[b])) / 2
   const ga =

@@ -102,10 +102,14 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
   const frame = add('start', start.frameC, 5, 4, 1e-3)
   const lead = add('lead', 0, start.warm ? 10 : 0.5, 4, 1e-3)
   const sure = 1e-5
-  const amps = add('amps', 0, Math.max(sure, Math.hypot(doubt.amps / EIGHT_IN_TEN, flicker(log, drive))))
+  const amps = add('amps', 0, Math.max(sure, doubt.amps / EIGHT_IN_TEN))
   const resistance = add('resistance', 0, Math.max(sure, doubt.resistance / EIGHT_IN_TEN))
   const friction = add('friction', 0, Math.max(sure, doubt.friction / EIGHT_IN_TEN))
   const ohms = log.ohms.every(Number.isNaN) ? -1 : add('ohms', 0, FILM, 10)
+  const stretches = stretchesIn(log, drive).map(({ rows, give }) => ({
+    rows,
+    place: add('flicker', 0, give),
+  }))
   const switchings = [...drive.running.keys()].filter(
     (at) => at + 1 < log.rows && drive.running[at] !== drive.running[at + 1],
   )
@@ -118,6 +122,7 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
         })
 
   const first = new Float64Array(log.rows).fill(0.5)
+  const copper = new Float64Array(log.rows)
   const whole = heat.windingCapacity + heat.frameCapacity
   const share = heat.windingCapacity / whole
   return {
@@ -130,6 +135,10 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
       const led = (name: HeatNumber): number =>
         active.includes(name) ? heat[name] * Math.exp(p[conductance] + stray(name)) : heat[name]
       for (const [at, place] of moments) first[at] = p[place]
+      const heating = Math.exp(2 * p[amps] + p[resistance])
+      copper.fill(heating)
+      for (const { rows, place } of stretches)
+        for (const at of rows) copper[at] = heating * Math.exp(p[place])
       return {
         numbers: {
           windingCapacity: inWinding * held,
@@ -145,7 +154,7 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
           airOffset: p[air],
           frameC: p[frame],
           windingC: p[frame] + p[lead],
-          copper: Math.exp(2 * p[amps] + p[resistance]),
+          copper,
           brushes: Math.exp(p[amps]),
           friction: Math.exp(p[friction]),
           shares: heat,
@@ -157,20 +166,31 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
   }
 }
 
-/** Readings of amps that bear on a temperature at a time: this share of all, the later ones. */
-const BEARING = 0.25
+/** Stretches of the running time in which the heat may have been other than the few readings of amps say. */
+const MOST_STRETCHES = 12
+const READINGS_EACH = 3
+/** Amps that flicker less than this, as a share, were steady. */
+const STEADY = 0.002
 
-/**
- * How far the heat's mean amps may be off because each reading flickers, as a share: from how much running
- * neighbours differ, the middle of it, so that a change of load does not count.
- */
-function flicker({ amps, rows }: Log, { running }: Drive): number {
+/** Stretches of running readings, each with how far its mean heat may be off, as a logarithm; none for steady amps. */
+function stretchesIn(log: Log, drive: Drive): { rows: readonly number[]; give: number }[] {
+  const rows = [...drive.running.keys()].filter((at) => drive.running[at])
+  const flicker = flickerOf(log, drive)
+  const each = Math.max(READINGS_EACH, Math.ceil(rows.length / MOST_STRETCHES))
+  if (flicker < STEADY) return []
+  return Array.from({ length: Math.ceil(rows.length / each) }, (_, n) => {
+    const own = rows.slice(n * each, (n + 1) * each)
+    return { rows: own, give: (2 * flicker) / Math.sqrt(own.length) }
+  })
+}
+
+/** Standard deviation of a reading of amps, as a share: by how much running neighbours differ, the middle of it. */
+function flickerOf({ amps, rows }: Log, { running }: Drive): number {
   const steps: number[] = []
   for (let at = 1; at < rows; at++)
     if (running[at] && running[at - 1]) steps.push(Math.abs(Math.log(amps[at] / amps[at - 1])))
   if (steps.length === 0) return 0
-  const median = steps.toSorted((a, b) => a - b)[steps.length >> 1]
-  return (1.4826 * median) / Math.SQRT2 / Math.sqrt(Math.max(1, BEARING * steps.length))
+  return (1.4826 * steps.toSorted((a, b) => a - b)[steps.length >> 1]) / Math.SQRT2
 }
 
 /** True where a number can show at all: air that is never moved says nothing of a fan. */

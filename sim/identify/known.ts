@@ -3,7 +3,7 @@ import { USUAL } from './assume.ts'
 import { type Basis, doubtsOf } from './doubts.ts'
 import { identify, type Motor, type MotorNumber, type MotorNumbers, type MotorReadings } from './motor.ts'
 
-export type From = 'measured' | 'plate' | 'estimated'
+export type From = 'measured' | 'plate' | 'estimated' | 'given'
 
 export interface Known {
   /** SI. */
@@ -28,6 +28,7 @@ export const sound = (motor: Motor | null): motor is Motor =>
 export function origins({
   plate,
   bench,
+  given,
 }: MotorReadings): Readonly<Record<MotorNumber, { from: From; how: string }>> {
   const leads = bench.clamp === 'motor lead'
   const held = leads && bench.locked.length > 0
@@ -44,7 +45,7 @@ export function origins({
       ? 'a usual pattern, scaled so that 60 % of plate power settles at the class limit'
       : 'a usual pattern, scaled so that the continuous rating settles at the class limit',
   )
-  return {
+  const origin: Record<MotorNumber, { from: From; how: string }> = {
     resistance: ohms
       ? measured(held ? 'volts at amps, shaft held' : 'ohms between the leads, lowest')
       : spun
@@ -75,6 +76,9 @@ export function origins({
     frameToFanAir: conductance,
     fanSpeed: plate.speed === undefined ? estimated('usual speed for its volts') : fromPlate('plate speed'),
   }
+  for (const name of Object.keys(given) as MotorNumber[])
+    origin[name] = { from: 'given', how: 'given in the job' }
+  return origin
 }
 
 /**

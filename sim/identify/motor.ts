@@ -23,6 +23,8 @@ export interface MotorReadings {
   readonly bench: Bench
   readonly magnets: Magnet
   readonly insulation: InsulationClass
+  /** Numbers that are known without any of this, SI: they win, and the rest is worked out with them. */
+  readonly given: Partial<MotorNumbers>
   /** Shares of friction and brush heat that warm the winding, and the fan law's exponent. */
   readonly heat: Pick<Heat, 'frictionShare' | 'brushShare' | 'fanExponent'>
 }
@@ -91,21 +93,21 @@ function noLoadOf(bench: Bench, point: Point, assume: Assumed): number {
  * and volts made by turning are cold, the plate is warm. PHYSICS.md §3.
  */
 export function identify(readings: MotorReadings, assume: Assumed): Motor | null {
-  const { plate, magnets } = readings
+  const { plate, magnets, given } = readings
   const point = pointOf(plate, assume)
   if (!point) return null
   const bench = motorAmps(readings.bench)
   const usualDrop = assume.brushes * usualBrushDrop(point.volts)
   const measured = windingFrom(bench, usualDrop)
-  const brushDrop = measured?.brushDrop?.value ?? usualDrop
+  const brushDrop = given.brushDrop ?? measured?.brushDrop?.value ?? usualDrop
   const { windingC, frameC } = plateTemperatures(plate, assume)
   const warmCopper = copperRatio(windingC)
   const warmMagnets = fluxRatio(magnets, frameC)
   const noLoadAmps = noLoadOf(bench, point, assume)
 
   // Two unknowns, resistance and constant; the plate's voltage equation ties them, a bench reading or torque settles one.
-  const spun = constantFrom(bench, magnets)?.value
-  let resistance = measured?.resistance.value
+  const spun = given.constant ?? constantFrom(bench, magnets)?.value
+  let resistance = given.resistance ?? measured?.resistance.value
   let constant = spun
   if (constant === undefined)
     constant =
@@ -114,14 +116,19 @@ export function identify(readings: MotorReadings, assume: Assumed): Motor | null
         : (point.volts - brushDrop - resistance * warmCopper * point.amps) / point.speed / warmMagnets
   resistance ??= (point.volts - brushDrop - constant * warmMagnets * point.speed) / point.amps / warmCopper
 
-  const friction =
-    frictionFrom(freeRuns(bench, constant, resistance, brushDrop), constant, assume.dryShare) ??
-    usualFriction()
-  function usualFriction(): Friction {
+  const plateFriction = (k: number, r: number): Friction => {
     // At plate temperature, as the plate's amps are.
-    const torque = constant! * warmMagnets * noLoadAmps
-    const speed = (point!.volts - brushDrop - resistance! * noLoadAmps) / (constant! * warmMagnets)
+    const torque = k * warmMagnets * noLoadAmps
+    const speed = (point.volts - brushDrop - r * noLoadAmps) / (k * warmMagnets)
     return { dry: assume.dryShare * torque, windage: ((1 - assume.dryShare) * torque) / speed, apart: false }
+  }
+  const found =
+    frictionFrom(freeRuns(bench, constant, resistance, brushDrop), constant, assume.dryShare) ??
+    plateFriction(constant, resistance)
+  const friction: Friction = {
+    dry: given.dryFriction ?? found.dry,
+    windage: given.windage ?? found.windage,
+    apart: found.apart,
   }
 
   const mass = plate.mass ?? (assume.massPerKilowatt * point.volts * point.amps) / 1000
@@ -151,7 +158,7 @@ export function identify(readings: MotorReadings, assume: Assumed): Motor | null
       torque: continuousTorque,
       volts: point.volts,
       mass,
-      fanSpeed: point.speed,
+      fanSpeed: given.fanSpeed ?? point.speed,
       limitC: classLimitC(readings.insulation),
       air: RATED_AIR_C,
     },
@@ -174,6 +181,7 @@ export function identify(readings: MotorReadings, assume: Assumed): Motor | null
       flywheel,
       fanSpeed: point.speed,
       ...thermal.numbers,
+      ...given,
     },
   }
 }

@@ -131,6 +131,7 @@ export const table: Readonly<Record<Dimension, Entry>> = {
     examples: ['4000 ft/min', '20 m/s'],
     units: [
       unit('m/s', 'm/s m/sec meters/second metres/second'),
+      unit('m/min', 'm/min metre/min meter/min metres/min meters/min', { over: 60 }),
       unit('ft/min', 'ft/min fpm sfm sfpm feet/min feet/minute', { times: foot / 60 }),
       unit('mph', 'mph mi/h mile/h miles/hour milesperhour', { times: mile / 3600 }),
       unit('km/h', 'km/h kmh km/hr kph kmph', { times: 1000, over: 3600 }),
@@ -216,6 +217,7 @@ export const table: Readonly<Record<Dimension, Entry>> = {
     units: [
       unit('kg·m²', 'kgm2'),
       unit('g·cm²', 'gcm2', { over: 1e7 }),
+      unit('kg·cm²', 'kgcm2', { over: 1e4 }),
       unit('lb·ft²', 'lbft2 lbsft2 lbmft2', { times: pound * foot * foot }),
       unit('lb·in²', 'lbin2 lbsin2 lbmin2', { times: pound * inch * inch }),
     ],

@@ -2,12 +2,12 @@
 import { describe, expect, it } from 'vitest'
 import { type Figures, judge } from '../../sim/judge.ts'
 import { inputsOf, variantsOf } from '../../sim/scenario.ts'
-import { DEMOS, type Demo, demoText, job, scenario, traceOf } from '../jobs.ts'
+import { DEMOS, type Demo, demo, demoText, jobOf, traceOf } from '../jobs.ts'
 
 const figuresOf = (name: Demo, variant?: string): Figures => {
-  const found = variantsOf(scenario({}, name)).find((each) => each.name === variant)
+  const found = variantsOf(demo(name)).find((each) => each.name === variant)
   if (variant !== undefined && !found) throw new Error(`${name} has no variant ${variant}`)
-  const given = job({}, name, found)
+  const given = jobOf(demo(name), found)
   return judge(given, traceOf(given))
 }
 const minutes = ({ firstOpening }: Figures) => (firstOpening === null ? Infinity : firstOpening.t / 60)
@@ -74,14 +74,14 @@ describe('band saw', () => {
 
 describe.each(DEMOS)('%s', (name) => {
   it('says of every number outside its duty where it comes from', () => {
-    const silent = inputsOf(scenario({}, name)).filter(
+    const silent = inputsOf(demo(name)).filter(
       ({ path, usual, source, field }) =>
         !usual && source === null && field.kind !== 'text' && !/^(duty|variants)\b/.test(path),
     )
     expect(silent.map(({ path }) => path)).toEqual([])
   })
   it('calls a source invented, estimated, or a handbook', () => {
-    for (const { source, path } of inputsOf(scenario({}, name)))
+    for (const { source, path } of inputsOf(demo(name)))
       if (source !== null) expect(source, path).toMatch(/^(invented|estimated|handbook)\b/)
   })
   it('is a file a person can read', () => {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { isCurrent, jobSchema, SCHEMA_FILE } from '../../scenarios/schema.ts'
 import { fieldOf, usualOf } from '../../sim/field.ts'
 import { inputsOf, schemaAt } from '../../sim/scenario.ts'
-import { DEMOS, scenario } from '../jobs.ts'
+import { DEMOS, demo, scenario } from '../jobs.ts'
 
 interface Node {
   readonly [key: string]: unknown
@@ -115,7 +115,7 @@ describe('scenarios/schema.json', () => {
 
 describe('the demonstrations', () => {
   it.each(DEMOS)('%s keeps to it', (name) => {
-    expect(faults(root, scenario({}, name))).toEqual([])
+    expect(faults(root, demo(name))).toEqual([])
   })
 
   it.each<[string, Parameters<typeof scenario>[0], string]>([

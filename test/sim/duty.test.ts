@@ -37,6 +37,7 @@ describe('surges', () => {
     for (let n = 0; n < 1e6; n++) {
       const now = surgeAt(quick, t)
       if (now.torque !== 3) throw new Error(`no surge at ${t}, number ${n}`)
+      if (now.until !== n * 0.1 + 0.03) throw new Error(`surge ${n} ends at ${now.until}`)
       const pause = surgeAt(quick, now.until)
       if (pause.torque !== 0 || !(pause.until > now.until)) throw new Error(`stuck at ${now.until}`)
       t = pause.until

@@ -213,6 +213,18 @@ describe('what did not happen', () => {
       judged({ 'cutoff.fitted': 'none', 'duty.repeatFor': '1 min' }, 'appleMill').figures.cutoffMargin,
     ).toBeNull()
   })
+  it('open all along, nothing is got, drawn or slow', () => {
+    const { figures: open } = judged({ 'duty.start': '140 °C', 'duty.repeatFor': '5 min' }, 'appleMill')
+    expect(open).toMatchObject({
+      firstOpenFor: null,
+      delivered: 0,
+      workAmps: 0,
+      outletAmps: 0,
+      slowest: null,
+    })
+    expect(open.work).toMatchObject({ phase: 2, got: 0 })
+    expect(open.work.asked).toBeCloseTo(120, 9)
+  })
   it('a duty of rest asks nothing, and all of that is delivered', () => {
     const { figures: rest } = judged(
       { 'duty.phases': [{ name: 'rest', lasts: '1 min' }], 'duty.repeatFor': '5 min' },

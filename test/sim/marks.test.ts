@@ -96,6 +96,10 @@ describe('stalled', () => {
     expect(marks).toContainEqual({ kind: 'stalled', t: 40, until: 43 })
     expect(marks.map(({ kind }) => kind)).toEqual(['speed not reached', 'stalled'])
   })
+  it('is so from a second on', () => {
+    const marks = marked({ asked: () => 100, speed: (t) => (within(40, 41.1)(t) ? 1 : 100) })
+    expect(marks).toContainEqual({ kind: 'stalled', t: 40, until: 41.1 })
+  })
   it('is not a moment’s standstill, nor crawling', () => {
     const kinds = (speed: (t: number) => number) =>
       marked({ asked: () => 100, speed }).map(({ kind }) => kind)

@@ -140,6 +140,26 @@ describe('the duty', () => {
     expect(at('charge', 69) - at('charge', 61)).toBeLessThan(1e-6)
   })
 
+  it('after a rest too short to come to a stop, begins again at the speed there is, and with a fresh integrator', () => {
+    const work = { name: 'work', lasts: '10 s', speed: '350 rpm', torque: '3 N·m' }
+    const phases = [work, { name: 'rest', lasts: '50 ms' }, work]
+    const given = job({
+      'controller.holds': 'speed feedback',
+      'duty.phases': phases,
+      'duty.repeatFor': '20 s',
+    })
+    const { trace, samples } = finish(run(given, { samples: [10, 10.0499, 10.0501] }))
+    const integrator = samples.map((state) => Math.abs(state[2]))
+    expect(integrator[0]).toBeGreaterThan(5)
+    // Off, it fades with 0.1 s; on again, it starts from nothing.
+    expect(integrator[1] / integrator[0]).toBeCloseTo(Math.exp(-0.499), 2)
+    expect(integrator[2]).toBeLessThan(integrator[0] / 100)
+    const again = rowAt(trace.time, 10.05)
+    expect(trace.time[again]).toBeCloseTo(10.05, 12)
+    expect(trace.columns.asked[again]).toBe(trace.columns.speed[again])
+    expect(trace.columns.speed[again]).toBeGreaterThan(100)
+  })
+
   it('may be shorter than one step, or end within a cycle', () => {
     for (const seconds of [7.25, 333.5]) {
       const trace = traceOf(job({ 'duty.repeatFor': `${seconds} s` }))

@@ -24,7 +24,14 @@ export interface Meters {
   readonly resistance: number
   readonly friction: number
 }
-export const METERS: Meters = { kelvin: 0.5, jitter: 0.02, ohms: 0.005, ampsGain: 0.02, resistance: 0.02, friction: 0.4 }
+export const METERS: Meters = {
+  kelvin: 0.5,
+  jitter: 0.02,
+  ohms: 0.005,
+  ampsGain: 0.02,
+  resistance: 0.02,
+  friction: 0.4,
+}
 
 export interface Trial {
   readonly log: Log
@@ -36,7 +43,10 @@ export interface Trial {
 const EIGHT_IN_TEN = 1.2816
 
 /** Normal deviates from a seed: Box and Muller (1958) over a linear congruence of 2³² (Knuth, TAOCP 2, 3.3.4). */
-export function deviates(seed: number): { normal: () => number; even: (low: number, high: number) => number } {
+export function deviates(seed: number): {
+  normal: () => number
+  even: (low: number, high: number) => number
+} {
   let state = (seed * 2654435761) >>> 0
   const uniform = () => {
     state = (Math.imul(state, 1664525) + 1013904223) >>> 0

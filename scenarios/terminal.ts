@@ -1,0 +1,34 @@
+// Writing to a terminal: text from files is shown, and never steers it.
+import type { Problem } from '../sim/problem.ts'
+import type { Progress } from '../sim/run.ts'
+import { progressLine } from './progress.ts'
+
+/** Names and keys come from files: whatever would steer a terminal is shown as a box. */
+const harmless = (text: string): string =>
+  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out.
+  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, '□')
+
+/** A line for the person, on standard error. */
+export const tell = (text: string): void => void process.stderr.write(`${harmless(text)}\n`)
+
+/** A line of the answer, on standard output. */
+export const say = (text: string): void => void process.stdout.write(`${harmless(text)}\n`)
+
+/** Every problem, with where it is. */
+export const problemLines = (file: string, problems: readonly Problem[]): string =>
+  problems
+    .map(({ path, wrong, wouldDo }) => `${file}${path === '' ? '' : `: ${path}`}: ${wrong} ${wouldDo}`)
+    .join('\n')
+
+/** Does long work to its end, telling progress where a person is watching. */
+export function drive<T>(work: Generator<Progress, T>, label: string): T {
+  const line = progressLine(label)
+  for (;;) {
+    const next = work.next()
+    if (next.done) {
+      line.clear()
+      return next.value
+    }
+    line.show(next.value)
+  }
+}
