@@ -1,7 +1,7 @@
 // What to know about a fit: what was taken for granted, and readings that do not go with the rest.
 import type { Channel, Question } from './heatSearch.ts'
 import { missesAt } from './heatSearch.ts'
-import { startOf } from './heatUnknowns.ts'
+import { startOf } from './heatStart.ts'
 import type { Solution } from '../solve/leastSquares.ts'
 
 /** Readings that count less than this lie far off the curve. */

@@ -2,6 +2,8 @@
 import { ASSUMPTIONS } from './assume.ts'
 import type { Drive, LoggedMotor } from './heatDrive.ts'
 import { type Conditions, HEAT_NUMBERS, type HeatNumber, type HeatNumbers } from './heatPath.ts'
+import { stretchesIn } from './heatFlicker.ts'
+import { startOf } from './heatStart.ts'
 import type { Log } from './log.ts'
 
 /** Half-width of an 8-in-10 band in standard deviations. */
@@ -48,33 +50,6 @@ const MOMENT: Unknown = { name: 'switching', usual: 0.5, give: 0.29, low: 0, hig
 const STOPWATCH = 0.25
 /** Largest share of the capacity a winding has. */
 const MOST_WINDING = 0.9
-
-/** Start and air of a log: °C; `warm` where the motor had not cooled down before. */
-export interface Start {
-  readonly airC: Float64Array
-  readonly airGive: number
-  readonly frameC: number
-  readonly warm: boolean
-}
-
-/** Further above the air than this, the log starts warm: air logged, and taken from the job. K */
-const WARM = { logged: 4, job: 10 }
-
-/** How the log starts; air that is not logged is the first reading of a cold motor, else the job's (°C). */
-export function startOf(log: Log, jobAirC: number): Start {
-  const first =
-    [log.frameC, log.windingC]
-      .map((column) => column.find((value) => !Number.isNaN(value)))
-      .find((value) => value !== undefined) ?? jobAirC
-  const logged = log.airC.find((value) => !Number.isNaN(value))
-  const warm = first > (logged ?? jobAirC) + (logged === undefined ? WARM.job : WARM.logged)
-  let air = logged ?? (warm ? jobAirC : first)
-  const airC = log.airC.map((value) => {
-    if (!Number.isNaN(value)) air = value
-    return air
-  })
-  return { airC, airGive: logged !== undefined ? 0.5 : warm ? 3 : 1, frameC: first, warm }
-}
 
 export interface Unknowns {
   readonly all: readonly Unknown[]
@@ -164,33 +139,6 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
       }
     },
   }
-}
-
-/** Stretches of the running time in which the heat may have been other than the few readings of amps say. */
-const MOST_STRETCHES = 12
-const READINGS_EACH = 3
-/** Amps that flicker less than this, as a share, were steady. */
-const STEADY = 0.002
-
-/** Stretches of running readings, each with how far its mean heat may be off, as a logarithm; none for steady amps. */
-function stretchesIn(log: Log, drive: Drive): { rows: readonly number[]; give: number }[] {
-  const rows = [...drive.running.keys()].filter((at) => drive.running[at])
-  const flicker = flickerOf(log, drive)
-  const each = Math.max(READINGS_EACH, Math.ceil(rows.length / MOST_STRETCHES))
-  if (flicker < STEADY) return []
-  return Array.from({ length: Math.ceil(rows.length / each) }, (_, n) => {
-    const own = rows.slice(n * each, (n + 1) * each)
-    return { rows: own, give: (2 * flicker) / Math.sqrt(own.length) }
-  })
-}
-
-/** Standard deviation of a reading of amps, as a share: by how much running neighbours differ, the middle of it. */
-function flickerOf({ amps, rows }: Log, { running }: Drive): number {
-  const steps: number[] = []
-  for (let at = 1; at < rows; at++)
-    if (running[at] && running[at - 1]) steps.push(Math.abs(Math.log(amps[at] / amps[at - 1])))
-  if (steps.length === 0) return 0
-  return (1.4826 * steps.toSorted((a, b) => a - b)[steps.length >> 1]) / Math.SQRT2
 }
 
 /** True where a number can show at all: air that is never moved says nothing of a fan. */

@@ -30,6 +30,8 @@ describe('exact values, worked out on paper from foot 0.3048 m, pound 0.45359237
     ['d', 86400],
     ['kWh', 3.6e6],
     ['g·cm²', 1e-7],
+    ['kg·cm²', 1e-4],
+    ['m/min', 1 / 60],
     ['mm', 0.001],
     ['µF', 1e-6],
     ['mH', 0.001],

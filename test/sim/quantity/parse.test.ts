@@ -114,6 +114,7 @@ const spellings: Partial<Record<Dimension, Record<string, string>>> = {
   force: { N: 'N|n|newtons', lbf: 'lbf|lb|lbs|lb-f|pounds', kgf: 'kgf|kp' },
   speed: {
     'm/s': 'm/s|m/sec',
+    'm/min': 'm/min|metre/min|meters/min',
     'ft/min': 'ft/min|fpm|FPM|sfm|feet/minute',
     mph: 'mph|MPH|mi/h',
     'km/h': 'km/h|kph|km/hr',
@@ -146,6 +147,7 @@ const spellings: Partial<Record<Dimension, Record<string, string>>> = {
   inertia: {
     'kg·m²': 'kg·m²|kg m2|kg m^2|kg-m²|kgm²|kg*m^2',
     'g·cm²': 'g·cm²|gcm2|g cm^2|g-cm²',
+    'kg·cm²': 'kg·cm²|kgcm2|kg cm^2|kg-cm²',
     'lb·ft²': 'lb·ft²|lb-ft2|lb ft^2|lbm·ft²|LB-FT²',
     'lb·in²': 'lb·in²|lb-in2|lb in^2',
   },
