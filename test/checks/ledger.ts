@@ -85,7 +85,7 @@ export const ledger: Readonly<Record<string, Standing>> = {
   P37: studies,
   P38: studies,
   P39: studies,
-  P40: advice,
+  P40: used('judge'),
   P41: leftOut('braking through a resistor: the drive of the model has one quadrant and cannot brake, i ≥ 0'),
   P42: used('physics/published'),
   P43: used('cuts/published'),

@@ -117,7 +117,7 @@ describe('npm run job', () => {
       events: expect.any(Array),
       ending: { kind: 'finished' },
       effort: { steps: expect.any(Number), rates: expect.any(Number) },
-      notes: [],
+      notes: expect.any(Array),
     })
     expect(first.figures.hottestWindingC.value).toBeGreaterThan(25)
     expect(second).toMatchObject({ file: bad, ok: false })

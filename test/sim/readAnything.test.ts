@@ -11,6 +11,8 @@ const seed = 2718
 function sane(reading: Read): void {
   if (reading.ok) {
     expect(structuredClone(reading.job)).toEqual(reading.job)
+    for (const { wrong, wouldDo } of reading.notes)
+      expect(`${wrong} ${wouldDo}`).not.toMatch(/NaN|Infinity|undefined|\[object/)
     return
   }
   expect(reading.problems.length).toBeGreaterThan(0)
@@ -176,10 +178,10 @@ describe('a text', () => {
         if (opened.ok) sane(read(opened.scenario))
         else refused++
       }),
-      { seed, numRuns: 500 },
+      { seed, numRuns: 200 },
     )
-    expect(refused).toBeGreaterThan(100)
-    expect(refused).toBeLessThan(500)
+    expect(refused).toBeGreaterThan(50)
+    expect(refused).toBeLessThan(200)
   })
 
   it.each(['[', '{"a":'])('nested ten thousand levels deep with %s is answered', (open) => {
