@@ -5,7 +5,7 @@ import { driveOf, type LoggedMotor, speedsIn } from './heatDrive.ts'
 import type { HeatNumber } from './heatPath.ts'
 import { missesAt, type Question, search } from './heatSearch.ts'
 import { type Fitted, spreads, wholeKnown } from './fitSpread.ts'
-import { type HeatDoubt, unknownsOf } from './heatUnknowns.ts'
+import { carried, type HeatDoubt, USUAL_DOUBT, unknownsOf } from './heatUnknowns.ts'
 import type { Log } from './log.ts'
 import { thinned } from './logThin.ts'
 
@@ -29,8 +29,6 @@ export interface Fit {
   readonly next: readonly string[]
 }
 
-/** How well a clamp, a meter and a guess at friction are known when nothing is said (common practice, no source). */
-const USUAL_DOUBT: HeatDoubt = { amps: 0.04, resistance: 0.03, friction: 0.4 }
 /**
  * Fits heat capacities and conductances; the motor's other numbers are taken as given, as doubtful as `doubt` says.
  * `held`: motor speed (rad/s) where the log has neither rpm nor volts. What the log leaves open keeps the proportions
@@ -61,13 +59,13 @@ export function fitWarmUp(
   return {
     ok: true,
     numbers,
-    ...curve(whole, found.solution.p),
+    ...curve(whole, carried(question.unknowns, found.solution.p, whole.unknowns)),
     notes: notesOn(question, found, motor.heat.air),
     next: whatNext(log, open, speed, believed.resistance),
   }
 }
 
-/** The curve and the misses at every reading. A thinned log's moments of switching do not carry over to the whole. */
+/** The curve and the misses at every reading. */
 function curve(question: Question, p: ArrayLike<number>) {
   const { log } = question
   const { windingC, frameC, windingReadC } = missesAt(question, p)

@@ -20,12 +20,14 @@ export function notesOn(
   const notes: string[] = []
   const start = startOf(log, jobAirC)
   const round = (value: number) => `${Math.round(value)} °C`
-  if (start.warm && log.airC.every(Number.isNaN))
-    notes.push(
-      `It starts at ${round(start.frameC)}, and the job’s air is ${round(jobAirC)}: taken as a motor still warm. Was it in °F, or the room hotter?`,
-    )
-  else if (log.airC.every(Number.isNaN))
+  if (start.airFrom === 'cold motor')
     notes.push(`No air temperature is logged: taken from the cold motor, ${round(start.airC[0])}.`)
+  if (start.airFrom === 'job')
+    notes.push(
+      start.warm
+        ? `It starts at ${round(start.frameC)}, and the job’s air is ${round(jobAirC)}: taken as a motor still warm. Was it in °F, or the room hotter?`
+        : `No air temperature is logged: the job’s is taken, ${round(jobAirC)}.`,
+    )
   if (log.ohms.some((value, row) => !Number.isNaN(value) && drive.running[row]))
     notes.push('Ohms read while running are left aside: a meter shows the supply then.')
   for (const { of, rows, weights } of channels) {

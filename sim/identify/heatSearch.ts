@@ -1,5 +1,5 @@
 // The search for a fit: every reading over its scatter and every unknown over its usual stray, least squares of both.
-import { COPPER } from '../handbook/materials.ts'
+import { temperatureByResistance } from '../handbook/materials.ts'
 import { inverse, leastSquares, type Solution } from '../solve/leastSquares.ts'
 import type { Drive } from './heatDrive.ts'
 import { heatPath } from './heatPath.ts'
@@ -58,7 +58,11 @@ export function missesAt({ log, drive, unknowns }: Question, p: ArrayLike<number
   const windingC = new Float64Array(log.rows)
   const frameC = new Float64Array(log.rows)
   heatPath(drive, numbers, conditions, windingC, frameC)
-  const read = { frame: log.frameC, winding: log.windingC, ohms: byResistance(log.ohms, ohms20) }
+  const read = {
+    frame: log.frameC,
+    winding: log.windingC,
+    ohms: log.ohms.map((ohms) => temperatureByResistance(ohms20, ohms, 20)),
+  }
   const curve = { frame: frameC, winding: windingC, ohms: windingC }
   return {
     windingC,
@@ -67,10 +71,6 @@ export function missesAt({ log, drive, unknowns }: Question, p: ArrayLike<number
     of: ({ of, rows }: Channel) => rows.map((row) => read[of][row] - curve[of][row]),
   }
 }
-
-/** Winding temperature from ohms and the ohms at 20 °C. IEC 60034-1. °C */
-const byResistance = (ohms: Float64Array, ohms20: number): Float64Array =>
-  ohms.map((value) => (value / ohms20) * (COPPER.zeroC + 20) - COPPER.zeroC)
 
 /** Least squares from p: every reading over its scatter, and every unknown over its usual give. */
 function descend(question: Question, channels: readonly Channel[], p: ArrayLike<number>): Solution | null {

@@ -16,6 +16,9 @@ export interface HeatDoubt {
   readonly friction: number
 }
 
+/** When nothing is said: a clamp, a meter, a guess at friction (common practice, no source). */
+export const USUAL_DOUBT: HeatDoubt = { amps: 0.04, resistance: 0.03, friction: 0.4 }
+
 /** An unknown: its usual value and standard deviation, bounds, and the step of its differences. */
 export interface Unknown {
   readonly name: string
@@ -139,6 +142,18 @@ export function unknownsOf(log: Log, drive: Drive, motor: LoggedMotor, doubt: He
       }
     },
   }
+}
+
+/** Values of one log's unknowns for another's, thinner or fuller: by name; when it was switched does not carry over. */
+export function carried(from: Unknowns, p: ArrayLike<number>, to: Unknowns): ArrayLike<number> {
+  if (from === to) return p
+  const seen = new Map<string, number>()
+  return to.all.map(({ name, usual }) => {
+    const nth = seen.get(name) ?? 0
+    seen.set(name, nth + 1)
+    const places = [...from.all.keys()].filter((k) => from.all[k].name === name)
+    return name === MOMENT.name || nth >= places.length ? usual : p[places[nth]]
+  })
 }
 
 /** True where a number can show at all: air that is never moved says nothing of a fan. */
