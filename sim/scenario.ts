@@ -153,27 +153,33 @@ export function inputsOf(scenario: unknown, under = ''): Input[] {
 }
 
 /**
- * A scenario with one input changed: a text, a whole group, or null to take it out. The given one stays as it was.
- * Paths that name no input change nothing.
+ * A scenario with one input changed: a text, a whole group or list, or null to take it out. The given one stays as it
+ * was. Groups and lists that are not there come into being; a list takes one item at its end. Paths that name no input
+ * change nothing.
  */
 export function withChange(scenario: Scenario, path: string, value: unknown): Scenario {
   if (schemaAt(path) === null) return scenario
-  const change = (target: unknown, keys: readonly string[]): unknown => {
+  const change = (schema: Schema, target: unknown, keys: readonly string[]): unknown => {
     const [key, ...rest] = keys
     if (key === undefined) return value
-    if (Array.isArray(target)) {
-      const copy: unknown[] = target.slice()
+    const takesOut = rest.length === 0 && value === null
+    const item = itemOf(schema)
+    if (item) {
+      const copy: unknown[] = Array.isArray(target) ? target.slice() : []
       const index = Number(key)
-      if (rest.length === 0 && value === null) copy.splice(index, 1)
-      else if (index <= copy.length) copy[index] = change(copy[index], rest)
+      if (index > copy.length || (takesOut && index === copy.length)) return target
+      if (takesOut) copy.splice(index, 1)
+      else copy[index] = change(item, copy[index], rest)
       return copy
     }
-    const copy: Record<string, unknown> = typeof target === 'object' && target !== null ? { ...target } : {}
-    if (rest.length === 0 && value === null) delete copy[key]
-    else copy[key] = change(property(copy, key), rest)
+    const group = typeof target === 'object' && target !== null && !Array.isArray(target)
+    const copy: Record<string, unknown> = group ? { ...target } : {}
+    const next = takesOut ? undefined : change((entriesOf(schema) ?? {})[key], property(copy, key), rest)
+    if (next === undefined) delete copy[key]
+    else copy[key] = next
     return copy
   }
-  return change(scenario, path.split('.')) as Scenario
+  return change(ScenarioFields, scenario, path.split('.')) as Scenario
 }
 
 /** The variants of a scenario that can be used; what is amiss with the others, the reader tells. */

@@ -1,10 +1,10 @@
 // The heat numbers of a motor from its warm-up log: the two heat equations, driven by what was logged, laid through it.
 import { amiss, type Refusal, tooLittle, whatNext } from './fitAdvice.ts'
 import { notesOn } from './fitNotes.ts'
+import { type Fitted, spreads, wholeKnown } from './fitSpread.ts'
 import { driveOf, type LoggedMotor, speedsIn } from './heatDrive.ts'
 import type { HeatNumber } from './heatPath.ts'
 import { missesAt, type Question, search } from './heatSearch.ts'
-import { type Fitted, spreads, wholeKnown } from './fitSpread.ts'
 import { carried, type HeatDoubt, USUAL_DOUBT, unknownsOf } from './heatUnknowns.ts'
 import type { Log } from './log.ts'
 import { thinned } from './logThin.ts'
@@ -61,7 +61,7 @@ export function fitWarmUp(
     numbers,
     ...curve(whole, carried(question.unknowns, found.solution.p, whole.unknowns)),
     notes: notesOn(question, found, motor.heat.air),
-    next: whatNext(log, open, speed, believed.resistance),
+    next: whatNext(log, { open, speed, ohms: believed.resistance, cooling: motor.heat.cooling }),
   }
 }
 

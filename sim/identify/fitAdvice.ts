@@ -1,6 +1,7 @@
 // What a warm-up log lacks: why it cannot be fitted, and what to record next.
-import type { HeatNumber } from './heatPath.ts'
+import type { Heat } from '../parts/heat.ts'
 import { runningIn } from './heatDrive.ts'
+import type { HeatNumber } from './heatPath.ts'
 import type { Log } from './log.ts'
 
 export interface Refusal {
@@ -14,6 +15,8 @@ const LEAST_RISE = 6
 const GOOD_RISE = 15
 /** A cooling-off counts from so many readings and seconds. */
 const COOLING = { readings: 5, seconds: 300 }
+/** Speeds must differ so much to part the fan's air from still air. */
+const APART = 1.5
 /** Ohms known worse than this widen everything. Share */
 const POOR_OHMS = 0.1
 
@@ -89,22 +92,34 @@ export function tooLittle(log: Log): Refusal {
       )
 }
 
-/** What to record next, by the numbers the log left in their usual proportion; `ohms`: their doubt as a share. */
-export function whatNext(log: Log, open: readonly HeatNumber[], speed: Float64Array, ohms: number): string[] {
+/** What the advice goes by. */
+export interface Known {
+  /** Numbers the log left in their usual proportion. */
+  readonly open: readonly HeatNumber[]
+  /** Motor speed at every reading, rad/s. */
+  readonly speed: Float64Array
+  /** How well the job knows the winding's ohms: 8-in-10 half-width, as a share. */
+  readonly ohms: number
+  readonly cooling: Heat['cooling']
+}
+
+/** What to record next. */
+export function whatNext(log: Log, { open, speed, ohms, cooling }: Known): string[] {
   const next: string[] = []
-  const cooling = coolingIn(log)
-  const inside = open.includes('windingCapacity') || open.includes('windingToFrame')
-  if (open.length > 0 && !cooling) next.push(COOL_OFF)
-  if (inside && cooling && log.ohms.every(Number.isNaN))
+  const cooled = coolingIn(log)
+  const ohmsRead = !log.ohms.every(Number.isNaN)
+  if (open.length > 0 && !cooled) next.push(COOL_OFF)
+  if ((open.includes('windingCapacity') || open.includes('windingToFrame')) && cooled && !ohmsRead)
     next.push('Read the winding’s ohms cold, and every minute or two after switching off.')
   const spinning = [...speed].filter((w) => w > 0)
   const slowest = spinning.reduce((low, w) => Math.min(low, w), Infinity)
   const fastest = spinning.reduce((high, w) => Math.max(high, w), 0)
-  if (open.includes('windingToFanAir') && fastest < 1.5 * slowest)
+  const fan = open.includes('windingToFanAir') || open.includes('frameToFanAir')
+  if ((cooling === 'shaft fan' || cooling === 'enclosed, outer fan') && fan && fastest < APART * slowest)
     next.push('Log another run at about half the speed: it parts the fan’s air from still air.')
   if (ohms > POOR_OHMS)
     next.push(
-      `Measure the winding’s ohms: they are known to ${Math.round(100 * ohms)} % only, and every number here grows with them.`,
+      `${ohmsRead ? 'Give the job the winding’s cold ohms, under bench' : 'Measure the winding’s ohms, cold'}: the job knows them to ${Math.round(100 * ohms)} % only, and every number here goes with them.`,
     )
   return next
 }

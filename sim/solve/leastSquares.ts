@@ -62,8 +62,12 @@ export function leastSquares(problem: Problem, start: ArrayLike<number>): Soluti
   linearize()
   for (let count = 0; count < MOST && damping < HOPELESS; count++) {
     const matrix = normal.slice()
-    for (let k = 0; k < n; k++) matrix[k * n + k] *= 1 + damping
     const step = gradient.map((value) => -value)
+    for (let k = 0; k < n; k++) {
+      matrix[k * n + k] *= 1 + damping
+      // Pressed against a bound: left there, and the others go where they go without it.
+      if ((p[k] <= low[k] && step[k] < 0) || (p[k] >= high[k] && step[k] > 0)) hold(matrix, step, k, n)
+    }
     const pivots = new Int32Array(n)
     if (!factor(matrix, pivots, n)) {
       damping *= 10
@@ -89,6 +93,13 @@ export function leastSquares(problem: Problem, start: ArrayLike<number>): Soluti
     if (gained < CLOSE) break
   }
   return { p, cost, normal: normal.slice(), evaluations }
+}
+
+/** Takes unknown k out of the linear system: its step is 0. */
+function hold(matrix: Float64Array, step: Float64Array, k: number, n: number): void {
+  for (let l = 0; l < n; l++) matrix[k * n + l] = matrix[l * n + k] = 0
+  matrix[k * n + k] = 1
+  step[k] = 0
 }
 
 const squares = (r: Float64Array): number => dot(r, r)

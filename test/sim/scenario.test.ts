@@ -1,5 +1,6 @@
 // The scenario as written: finding inputs by path, changing them, and what paths cannot reach.
 import { describe, expect, it } from 'vitest'
+import { read } from '../../sim/read.ts'
 import {
   givenAt,
   inputAt,
@@ -136,6 +137,27 @@ describe('a change', () => {
     const before = scenario()
     expect(withChange(before, path, 'x')).toBe(before)
     expect(({} as Record<string, unknown>).polluted).toBeUndefined()
+  })
+  it('makes the list it needs, item by item, and takes items out again', () => {
+    const none = scenario()
+    expect(givenAt(none, 'bench')).toBeUndefined()
+    const one = withChange(none, 'bench.ohms.0', '1.2 Ω')
+    expect(one.bench).toEqual({ ohms: ['1.2 Ω'] })
+    expect(withChange(one, 'bench.ohms.1', '1.3 Ω').bench).toEqual({ ohms: ['1.2 Ω', '1.3 Ω'] })
+    const free = withChange(withChange(none, 'bench.running.0.volts', '120 V'), 'bench.running.0.amps', '1 A')
+    expect(free.bench).toEqual({ running: [{ volts: '120 V', amps: '1 A' }] })
+    expect(withChange(one, 'bench.ohms.0', null).bench).toEqual({ ohms: [] })
+    expect(read(free).ok).toBe(true)
+  })
+  it('makes a list where something else stood in its place', () => {
+    const broken = scenario({ 'bench': { ohms: 'x' } })
+    expect(withChange(broken, 'bench.ohms.0', '1 Ω').bench).toEqual({ ohms: ['1 Ω'] })
+  })
+  it('past the end of a list that is not there changes nothing', () => {
+    expect(withChange(scenario(), 'bench.ohms.1', '1 Ω')).not.toHaveProperty('bench.ohms')
+    expect(withChange(scenario(), 'bench.ohms.0', null)).not.toHaveProperty('bench.ohms')
+    const one = withChange(scenario(), 'bench.ohms.0', '1.2 Ω')
+    expect(withChange(one, 'bench.ohms.1', null).bench).toEqual(one.bench)
   })
   it('past the end of the steps changes nothing', () => {
     expect(withChange(scenario(), 'duty.phases.7.lasts', '1 s').duty).toEqual(scenario().duty)
