@@ -1,5 +1,5 @@
 // Books each step of a run: rows for the recorder, sums over time, and states at asked moments.
-import { evaluate, FLOWS, INSTANT, type Mode, type Plant, readings, STATE, STATES } from './plant.ts'
+import { evaluate, FLOWS, INSTANT, type Mode, type Plant, readings, STATE } from './plant.ts'
 import { type Recorder, recorder } from './recorder.ts'
 import { summit } from './solve/summit.ts'
 import type { Stepper } from './solve/stepper.ts'
@@ -33,8 +33,8 @@ export function bookkeeper(
 ): Bookkeeper {
   const rows = recorder(seconds)
   const samples: Float64Array[] = []
-  const middle = new Float64Array(STATES)
-  const rates = new Float64Array(STATES)
+  const middle = new Float64Array(plant.states)
+  const rates = new Float64Array(plant.states)
   const channels = new Float64Array(CHANNELS.length)
   let before = readings()
   const between = readings()
@@ -51,6 +51,7 @@ export function bookkeeper(
     channels[5] = y[STATE.windingC]
     channels[6] = y[STATE.frameC]
     channels[7] = y[STATE.switchC]
+    channels[8] = instant[INSTANT.spindle]
     rows.push(start + local, channels, sums)
   }
   const peaks = {
@@ -87,7 +88,7 @@ export function bookkeeper(
     },
     step(local, y) {
       while (samples.length < wanted.length && wanted[samples.length] <= start + local) {
-        const state = new Float64Array(STATES)
+        const state = new Float64Array(plant.states)
         stepper.interpolate(Math.max(stepper.tOld, wanted[samples.length] - start), state)
         samples.push(state)
       }

@@ -1,5 +1,6 @@
 // The whole machine on one screen: six states, every part asked once in causal order.
-import { type Belt, ratio } from './parts/belt.ts'
+import { type SlipStage, slipCapacity, slipTorque } from './belting/slip.ts'
+import { type Belt, ratio, slipStages } from './parts/belt.ts'
 import { type Controller, type Gains, gains, limitedRate, TRACKING, wish } from './parts/controller.ts'
 import { type Cutoff, senseRate } from './parts/cutoff.ts'
 import { type Air, airAt, fullFan, type Heat } from './parts/heat.ts'
@@ -26,8 +27,12 @@ export interface Parts {
 export interface Plant extends Parts {
   /** Motor turns per spindle turn. */
   readonly ratio: number
-  /** Inertia at the motor shaft, kg·m². */
+  /** Inertia at the motor shaft, kg·m²: all of it, or without the spindle's where the belt may slip. */
   readonly inertia: number
+  /** Stages of a belt that may slip; null: the spindle follows the motor. */
+  readonly slip: readonly SlipStage[] | null
+  /** Number of states: a spindle that may slip is one more. */
+  readonly states: number
   readonly inductance: number
   readonly gains: Gains
   /** Scale of the shaft fan's airflow law. */
@@ -37,20 +42,31 @@ export interface Plant extends Parts {
 /** Works out what follows from the parts. */
 export function assemble(parts: Parts): Plant {
   const n = ratio(parts.belt)
-  const inertia = parts.rotor.inertia + parts.rotor.flywheel + parts.machine.inertia / (n * n)
+  const slip = slipStages(parts.belt)
+  const motor = parts.rotor.inertia + parts.rotor.flywheel
+  const whole = motor + parts.machine.inertia / (n * n)
   return {
     ...parts,
     ratio: n,
-    inertia,
+    inertia: slip ? motor : whole,
+    slip,
+    states: slip ? 7 : 6,
     inductance: inductanceOf(parts.winding),
-    gains: gains(parts.controller, parts.winding.resistance, parts.winding.constant, inertia),
+    gains: gains(parts.controller, parts.winding.resistance, parts.winding.constant, whole),
     fan: fullFan(parts.heat),
   }
 }
 
-/** Order of the states: A, rad/s (motor), V, °C, °C, °C. */
-export const STATE = { current: 0, speed: 1, integrator: 2, windingC: 3, frameC: 4, switchC: 5 } as const
-export const STATES = 6
+/** Order of the states: A, rad/s (motor), V, °C, °C, °C; and rad/s (spindle) where the belt may slip. */
+export const STATE = {
+  current: 0,
+  speed: 1,
+  integrator: 2,
+  windingC: 3,
+  frameC: 4,
+  switchC: 5,
+  spindle: 6,
+} as const
 
 /** What the driver sets at an edge or an event, and the plant only reads. */
 export interface Mode {
@@ -65,7 +81,7 @@ export interface Mode {
 }
 
 /** What is measured at an instant, besides the states: places in `instant`. */
-export const INSTANT = { asked: 0, volts: 1, load: 2 } as const
+export const INSTANT = { asked: 0, volts: 1, load: 2, spindle: 3 } as const
 /** What adds up over time: places in `flows`. Powers in W; charge A; heating A²; outlet A. */
 export const FLOW = {
   charge: 0,
@@ -87,7 +103,7 @@ export interface Readings {
   readonly instant: Float64Array
   readonly flows: Float64Array
 }
-export const readings = (): Readings => ({ instant: new Float64Array(3), flows: new Float64Array(FLOWS) })
+export const readings = (): Readings => ({ instant: new Float64Array(4), flows: new Float64Array(FLOWS) })
 
 const air: Air = { windingToAir: 0, frameToAir: 0 }
 
@@ -134,10 +150,12 @@ export function evaluate(
   const limiter = plant.inductance * (currentRate - free)
 
   // Mechanical: the motor against its own friction and the spindle's load through the belt.
-  const spindle = w / plant.ratio
+  const pulley = w / plant.ratio
+  const spindle = plant.slip ? y[STATE.spindle] : pulley
   const cut = cutTorque(mode.cut, mode.surge, spindle)
   const idle = idleTorque(machine, spindle)
-  const atMotor = (cut + idle) / (plant.ratio * plant.belt.efficiency)
+  const through = plant.slip ? slipTorque(slipCapacity(plant.slip, w), pulley, spindle) : cut + idle
+  const atMotor = through / (plant.ratio * plant.belt.efficiency)
   const lost = friction(rotor, w)
 
   // Heat: copper, brushes and friction in; through the frame and to the air out.
@@ -160,6 +178,7 @@ export function evaluate(
   else rates[2] = 0
   rates[3] = (intoWinding - inward - windingToAir) / heat.windingCapacity
   rates[4] = (intoFrame + inward - frameToAir) / heat.frameCapacity
+  if (plant.slip) rates[STATE.spindle] = (through - cut - idle) / machine.inertia
   rates[5] = senseRate(cutoff, windingC, frameC, switchC)
 
   if (!read) return
@@ -170,13 +189,14 @@ export function evaluate(
   instant[INSTANT.asked] = asked
   instant[INSTANT.volts] = mode.on ? terminal : 0
   instant[INSTANT.load] = cut
+  instant[INSTANT.spindle] = spindle
   flows[FLOW.charge] = i
   flows[FLOW.heating] = lumpy * i * i
   flows[FLOW.taken] = taken
   flows[FLOW.copper] = copper
   flows[FLOW.brushes] = brushes * i
   flows[FLOW.friction] = frictionHeat
-  flows[FLOW.belt] = atMotor * w - (cut + idle) * spindle
+  flows[FLOW.belt] = atMotor * w - through * spindle
   flows[FLOW.idle] = idle * spindle
   flows[FLOW.work] = cut * spindle
   flows[FLOW.toAir] = windingToAir + frameToAir
@@ -184,5 +204,5 @@ export function evaluate(
 }
 
 /** A typical size of each state, and the default absolute tolerance for each (NUMERICS.md). */
-export const TYPICAL = Float64Array.of(1, 10, 10, 50, 50, 50)
-export const ABSOLUTE = Float64Array.of(0.01, 0.1, 0.1, 0.01, 0.01, 0.01)
+export const TYPICAL = Float64Array.of(1, 10, 10, 50, 50, 50, 1)
+export const ABSOLUTE = Float64Array.of(0.01, 0.1, 0.1, 0.01, 0.01, 0.01, 0.01)

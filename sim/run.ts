@@ -5,7 +5,7 @@ import { cycleSeconds, surgeAt } from './duty.ts'
 import type { Accuracy, Job } from './job.ts'
 import { marksOf } from './marks.ts'
 import type { Cutoff } from './parts/cutoff.ts'
-import { ABSOLUTE, assemble, evaluate, FLOWS, type Mode, STATE, STATES, TYPICAL } from './plant.ts'
+import { ABSOLUTE, assemble, evaluate, FLOWS, type Mode, STATE, TYPICAL } from './plant.ts'
 import { advance, type Crossing } from './solve/advance.ts'
 import { extrapolation } from './solve/odex.ts'
 import { rosenbrock } from './solve/rosenbrock.ts'
@@ -55,9 +55,9 @@ const TOLERANCES = {
   reference: { relative: 1e-7, finer: 1000 },
 } as const
 
-function tolerance(accuracy: Accuracy): Tolerance {
+function tolerance(accuracy: Accuracy, states: number): Tolerance {
   const { relative, finer } = TOLERANCES[accuracy]
-  return { relative, absolute: ABSOLUTE.map((size) => size / finer) }
+  return { relative, absolute: ABSOLUTE.subarray(0, states).map((size) => size / finer) }
 }
 
 const destroyed: Crossing = { state: STATE.windingC, level: DESTROYED_C, direction: 1 }
@@ -86,17 +86,19 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
 
   const mode: Mode = { on: false, asked: 0, slope: 0, cut: { kind: 'torque', torque: 0 }, surge: 0 }
   const system: System = {
-    size: STATES,
-    typical: TYPICAL,
+    size: plant.states,
+    typical: TYPICAL.subarray(0, plant.states),
     get autonomous() {
       return !mode.on || mode.slope === 0
     },
     rates: (t, y, out) => evaluate(plant, mode, t, y, out),
   }
   const method = options.method === 'extrapolation' ? extrapolation : rosenbrock
-  const stepper = method(system, tolerance(job.accuracy))
+  const stepper = method(system, tolerance(job.accuracy, plant.states))
 
-  const y = from ? from.states.slice() : Float64Array.of(0, 0, 0, duty.startC, duty.startC, duty.startC)
+  const y = from
+    ? from.states.slice()
+    : Float64Array.of(0, 0, 0, duty.startC, duty.startC, duty.startC, 0).subarray(0, plant.states)
   const now = from ? { ...from.clock } : clock()
   let t = from?.t ?? 0
   let asked = from?.asked ?? 0

@@ -1,7 +1,7 @@
 // What a run leaves behind: columns over time, marks, an ending, and the effort it took.
 import type { Clock } from './clock.ts'
 
-/** Columns of a trace besides `time`: what a meter would show, in SI, °C for temperatures; speeds at the motor. */
+/** Columns of a trace besides `time`: what a meter would show, in SI, °C for temperatures; speeds at the motor but for 'spindle'. */
 export const CHANNELS = [
   'asked',
   'speed',
@@ -11,6 +11,7 @@ export const CHANNELS = [
   'windingC',
   'frameC',
   'switchC',
+  'spindle',
 ] as const
 /** Columns that add up from the start: integrals over time, for exact means between any two rows. */
 export const SUMS = [
