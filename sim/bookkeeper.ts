@@ -22,7 +22,10 @@ export interface Bookkeeper {
   step(local: number, y: Float64Array): void
 }
 
-/** Books for a plant under a mode that the driver changes between segments. `wanted`: moments (s) to sample. */
+/**
+ * Books for a plant under a mode that the driver changes between segments. `wanted`: moments (s) to sample.
+ * Unless `meters`, none is read: no rows and no sums.
+ */
 export function bookkeeper(
   plant: Plant,
   mode: Mode,
@@ -30,6 +33,7 @@ export function bookkeeper(
   seconds: number,
   sums: Float64Array,
   wanted: readonly number[],
+  meters: boolean,
 ): Bookkeeper {
   const rows = recorder(seconds)
   const samples: Float64Array[] = []
@@ -81,8 +85,10 @@ export function bookkeeper(
     },
     begin(at, y) {
       start = at
-      read(0, y, before)
-      keep(0, y, before)
+      if (meters) {
+        read(0, y, before)
+        keep(0, y, before)
+      }
       for (let h = 0; h < HOT.length; h++) peak(h, y[HOT[h]], 0)
       while (samples.length < wanted.length && wanted[samples.length] <= at) samples.push(y.slice())
     },
@@ -97,6 +103,7 @@ export function bookkeeper(
         if (top !== null) peak(h, stepper.value(HOT[h], top), top)
         peak(h, y[HOT[h]], local)
       }
+      if (!meters) return
       const span = local - stepper.tOld
       const half = stepper.tOld + span / 2
       stepper.interpolate(half, middle)

@@ -45,6 +45,8 @@ export interface Figures {
   readonly limitedInCut: number
   readonly stalled: number | null
   readonly speedMissed: boolean
+  /** Seconds the belt slips, s. */
+  readonly slipSeconds: number
   /** Energy taken by the motor and where it went, J. */
   readonly energy: Readonly<
     Record<'taken' | 'copper' | 'brushes' | 'friction' | 'belt' | 'idle' | 'work', number>
@@ -99,18 +101,17 @@ function greatest(time: Float64Array, column: Float64Array): At {
 /** Slowest driven moment, given a second to settle after each ramp. */
 function slowestOf(trace: Trace, ratio: number): Figures['slowest'] {
   const { time, columns } = trace
-  const { asked, speed } = columns
+  const { asked, spindle } = columns
+  const share = (row: number) => Math.max(0, (spindle[row] * ratio) / asked[row])
   const settled = settledRows(time, columns)
   let found = -1
   for (let row = 1; row < time.length; row++)
-    if (settled[row] === 1 && (found < 0 || speed[row] / asked[row] < speed[found] / asked[found]))
-      found = row
+    if (settled[row] === 1 && (found < 0 || share(row) < share(found))) found = row
   if (found < 0) return null
-  const share = Math.max(0, speed[found] / asked[found])
   return {
-    value: Math.max(0, speed[found]) / ratio,
+    value: Math.max(0, spindle[found]),
     t: time[found],
-    sag: 1 - share,
+    sag: 1 - share(found),
     asked: asked[found] / ratio,
   }
 }
@@ -195,6 +196,10 @@ export function judge(job: Job, trace: Trace): Figures {
     limitedInCut: seconds(spells(time, (row) => atLimit(job, columns, row) && afterRamp(columns, row), 0)),
     stalled: marks.find((mark) => mark.kind === 'stalled')?.t ?? null,
     speedMissed: marks.some((mark) => mark.kind === 'speed not reached'),
+    slipSeconds: marks.reduce(
+      (sum, mark) => (mark.kind === 'belt slips' ? sum + mark.until - mark.t : sum),
+      0,
+    ),
     energy: {
       taken: final('taken'),
       copper: final('copper'),

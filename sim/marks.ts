@@ -1,6 +1,7 @@
 // Marks found after the run, from its columns: the current limit, a speed not reached, a stall, the class passed.
 import type { Job } from './job.ts'
 import { classLimitC } from './handbook/insulation.ts'
+import { ratio } from './parts/belt.ts'
 import type { Columns, Mark } from './trace.ts'
 
 /** A stretch of rows throughout which something held: s. */
@@ -31,6 +32,10 @@ export function spells(time: Float64Array, holds: (row: number) => boolean, leas
 /** A current within this share of the limit is at the limit. */
 const AT_LIMIT = 0.995
 
+/** Creep is a per cent or two; more than this is slip. Slower than this a motor shows nothing, rad/s. */
+const SLIP = 0.05
+const SLOW = 1
+
 /** True where the current is at the controller's limit. */
 export const atLimit = (job: Job, columns: Columns, row: number): boolean =>
   columns.current[row] >= AT_LIMIT * job.parts.controller.currentLimit
@@ -60,17 +65,21 @@ export function settledRows(time: Float64Array, columns: Columns): Uint8Array {
 
 /** Adds what the columns show to the openings and reclosings, in order of time. */
 export function marksOf(job: Job, time: Float64Array, columns: Columns, switching: readonly Mark[]): Mark[] {
-  const { winding, machine } = job.parts
-  const { asked, speed, windingC } = columns
+  const { winding, machine, belt } = job.parts
+  const { asked, speed, spindle, windingC } = columns
+  const n = ratio(belt)
+  /** The spindle's speed as the motor would have it, rad/s: less than the motor's where the belt slips. */
+  const got = (row: number) => spindle[row] * n
   const limitC = classLimitC(winding.insulation)
   const settled = settledRows(time, columns)
-  const short = (row: number, share: number) => settled[row] === 1 && speed[row] < share * asked[row]
+  const short = (row: number, share: number) => settled[row] === 1 && got(row) < share * asked[row]
 
   const limited = spells(time, (row) => atLimit(job, columns, row), 0).filter(
     (spell) => spell.until > spell.from,
   )
   const slow = spells(time, (row) => short(row, 1 - machine.acceptedSag), SHORTFALL)
   const still = spells(time, (row) => short(row, STALL), STANDSTILL)
+  const slips = spells(time, (row) => speed[row] > SLOW && got(row) < (1 - SLIP) * speed[row], SHORTFALL)
   const passed = windingC.findIndex((value) => value > limitC)
 
   const found: Mark[] = [
@@ -78,8 +87,13 @@ export function marksOf(job: Job, time: Float64Array, columns: Columns, switchin
     ...limited.map(({ from, until }): Mark => ({ kind: 'limit reached', t: from, until })),
     ...slow.map(({ from, until, first, last }): Mark => {
       let lowest = first
-      for (let row = first; row <= last; row++) if (speed[row] < speed[lowest]) lowest = row
-      return { kind: 'speed not reached', t: from, until, lowest: speed[lowest], asked: asked[lowest] }
+      for (let row = first; row <= last; row++) if (got(row) < got(lowest)) lowest = row
+      return { kind: 'speed not reached', t: from, until, lowest: got(lowest), asked: asked[lowest] }
+    }),
+    ...slips.map(({ from, until, first, last }): Mark => {
+      let worst = 0
+      for (let row = first; row <= last; row++) worst = Math.max(worst, 1 - got(row) / speed[row])
+      return { kind: 'belt slips', t: from, until, worst }
     }),
     ...still.map(({ from, until }): Mark => ({ kind: 'stalled', t: from, until })),
   ]

@@ -50,7 +50,7 @@ export function assemble(parts: Parts): Plant {
     ratio: n,
     inertia: slip ? motor : whole,
     slip,
-    states: slip ? 7 : 6,
+    states: slip ? STATES + 1 : STATES,
     inductance: inductanceOf(parts.winding),
     gains: gains(parts.controller, parts.winding.resistance, parts.winding.constant, whole),
     fan: fullFan(parts.heat),
@@ -67,6 +67,8 @@ export const STATE = {
   switchC: 5,
   spindle: 6,
 } as const
+/** States of a drive that cannot slip. */
+export const STATES = 6
 
 /** What the driver sets at an edge or an event, and the plant only reads. */
 export interface Mode {

@@ -9,7 +9,9 @@ import { USUAL } from './identify/assume.ts'
 import type { MotorReadings } from './identify/motor.ts'
 import { pointOf } from './identify/point.ts'
 import { mismatches } from './mismatches.ts'
+import { type Belt, ratio } from './parts/belt.ts'
 import type { Cut } from './parts/machine.ts'
+import type { Plate } from './parts/plate.ts'
 import { resistanceAt } from './parts/winding.ts'
 import type { Problem } from './problem.ts'
 import { readInput, textOf } from './reading.ts'
@@ -215,12 +217,21 @@ function dutyOf({ duty, heat }: ReadScenario): Duty {
   }
 }
 
+/** A belt nobody has seen slip carries half as much again as the motor's plate torque (PHYSICS.md §4). */
+const CARRIES = 1.5
+
+function carrying(belt: Belt, plate: Partial<Plate>): Belt {
+  const { power, speed } = plate
+  if (belt.carries !== undefined || power === undefined || speed === undefined) return belt
+  return { ...belt, carries: (CARRIES * power * ratio(belt)) / speed }
+}
+
 function jobOf(read: ReadScenario, { winding, rotor, heat }: FilledMotor): Job {
   const { supply, controller, belt, machine, cutoff, plate } = read
   const lumpy =
     plate.amps !== undefined && plate.speed !== undefined ? { amps: plate.amps, speed: plate.speed } : null
   return frozen({
-    parts: { supply, controller, winding, rotor, belt, machine, heat, cutoff, lumpy },
+    parts: { supply, controller, winding, rotor, belt: carrying(belt, plate), machine, heat, cutoff, lumpy },
     plate,
     duty: dutyOf(read),
     accuracy: 'default',

@@ -25,6 +25,8 @@ export interface RunOptions {
   readonly from?: Checkpoint
   /** Times (s, ascending) at which the states are wanted exactly. */
   readonly samples?: readonly number[]
+  /** Only states, peaks and openings are wanted: no meters are read, the trace has no rows, no sums, no other marks. */
+  readonly statesOnly?: boolean
 }
 
 /** How far a run has got, s of the job, of how many. */
@@ -111,11 +113,21 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     end - t,
     from ? from.sums.slice() : new Float64Array(FLOWS),
     options.samples ?? [],
+    !options.statesOnly,
   )
   const marks: Mark[] = []
   const checkpoints: Checkpoint[] = []
   let stepsAtBreath = 0
   let ending: Ending = { kind: 'finished' }
+  const here = (): Checkpoint => ({
+    t,
+    states: y.slice(),
+    sums: books.sums.slice(),
+    clock: { ...now },
+    asked,
+    on: wasOn,
+    open,
+  })
 
   if (!open && cutoff.fitted !== 'none' && y[STATE.switchC] >= cutoff.opensAt) {
     open = true
@@ -126,16 +138,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     if (phaseOver(duty, now, t)) {
       nextPhase(duty, now)
       t = Math.max(t, now.phaseStart)
-      if (t >= (checkpoints.at(-1)?.t ?? 0) + duty.seconds / CHECKPOINTS)
-        checkpoints.push({
-          t,
-          states: y.slice(),
-          sums: books.sums.slice(),
-          clock: { ...now },
-          asked,
-          on: wasOn,
-          open,
-        })
+      if (t >= (checkpoints.at(-1)?.t ?? 0) + duty.seconds / CHECKPOINTS) checkpoints.push(here())
       continue
     }
 
@@ -192,6 +195,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     }
   }
 
+  if (ending.kind === 'finished') checkpoints.push(here())
   const { steps, rejected, rates } = stepper.effort
   const { time, columns, bucket } = books.rows.finish()
   const trace: Trace = {

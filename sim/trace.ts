@@ -52,6 +52,7 @@ export type Mark =
       readonly asked: number
     }
   | { readonly kind: 'stalled'; readonly t: number; readonly until: number }
+  | { readonly kind: 'belt slips'; readonly t: number; readonly until: number; readonly worst: number }
   | { readonly kind: 'class passed'; readonly t: number; readonly limitC: number }
 
 /** Where a run can be taken up again: time, states, and what the driver remembers. */
@@ -95,6 +96,7 @@ export interface Trace {
   readonly marks: readonly Mark[]
   readonly ending: Ending
   readonly effort: Effort
+  /** Beginnings of phases, well spread; the last is the end, unless the run broke off. */
   readonly checkpoints: readonly Checkpoint[]
 }
 

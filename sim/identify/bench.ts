@@ -1,133 +1,118 @@
-// Bench readings worked up: each into a number with how far the readings themselves leave it open.
-import { copperRatio, fluxRatio, type Magnet } from '../handbook/materials.ts'
+// Bench readings worked up, each into the number it measures.
+import { copperRatio, fluxRatio } from '../handbook/materials.ts'
 import type { Bench } from '../parts/bench.ts'
-import { line, ray, wide } from './regress.ts'
+import type { Winding } from '../parts/winding.ts'
+import { line, type Points, ray, wide } from './regress.ts'
 
-/** A value and half the width of its 8-in-10 band. */
-export interface Measured {
-  readonly value: number
-  readonly give: number
-}
-
-/** What an ordinary meter is good for, as a share of its reading. */
-const METER = 0.02
-/** Half-width of an 8-in-10 band in standard deviations. */
-const EIGHT_IN_TEN = 1.28
-/** Locked readings must reach this far to part brush drop from resistance: greatest amps over least. */
+/** Shaft-held readings must reach this far to part brush drop from resistance: greatest amps over least. */
 const APART = 2
 
-const about = (value: number, scatter: number): Measured => ({
-  value,
-  give: Math.hypot(METER * value, EIGHT_IN_TEN * scatter),
-})
+/** Shaft-held readings as points: amps, volts. */
+export const heldPoints = (bench: Bench): Points => bench.locked.map(({ amps, volts }) => [amps, volts])
+
+/** True where shaft-held readings tell brush drop and resistance apart. */
+export const partsBrushes = (bench: Bench): boolean =>
+  bench.locked.length >= 3 &&
+  wide(
+    bench.locked.map(({ amps }) => amps),
+    APART,
+  )
 
 export interface Winding20 {
   /** Ω at 20 °C. */
-  readonly resistance: Measured
+  readonly resistance: number
   /** V, where the readings tell it apart from the resistance. */
-  readonly brushDrop: Measured | null
+  readonly brushDrop: number | null
 }
 
 /**
  * Winding resistance from the shaft-held readings (volts at amps: the better way), or from ohms at several shaft
  * positions, where the lowest is the winding and the rest is brush contact. `brushDrop` (V) is taken off each
- * held reading when there are too few to find it.
+ * held reading when there are too few to find it. Nothing or less: the readings leave none for the winding.
  */
 export function windingFrom(bench: Bench, brushDrop: number): Winding20 | null {
   const cold = copperRatio(bench.roomC)
-  const points = bench.locked.map(({ amps, volts }) => [amps, volts] as const)
-  if (
-    points.length >= 3 &&
-    wide(
-      points.map(([amps]) => amps),
-      APART,
-    )
-  ) {
-    const { slope, offset, scatter } = line(points)
-    const mean = points.reduce((sum, [amps]) => sum + amps, 0) / points.length
-    const spread = Math.sqrt(points.reduce((sum, [amps]) => sum + (amps - mean) ** 2, 0))
-    const give = scatter / spread
-    return {
-      resistance: about(slope / cold, give),
-      brushDrop: {
-        value: Math.max(0, offset),
-        give: EIGHT_IN_TEN * Math.hypot(scatter / Math.sqrt(points.length), give * mean),
-      },
-    }
+  const points = heldPoints(bench)
+  if (partsBrushes(bench)) {
+    const { slope, offset } = line(points)
+    // A drop under nothing is none, and the winding then takes all the volts.
+    return offset > 0
+      ? { resistance: slope / cold, brushDrop: offset }
+      : { resistance: ray(points) / cold, brushDrop: 0 }
   }
   if (points.length > 0) {
-    const each = points.map(([amps, volts]) => (volts - brushDrop) / amps)
-    const best = Math.min(...each)
-    const mean = each.reduce((sum, r) => sum + r, 0) / each.length
-    // The brush drop taken off is itself known to half its size only.
-    const doubt = (0.5 * brushDrop) / Math.max(...points.map(([amps]) => amps))
-    return {
-      resistance: about(Math.max(mean, 0) / cold, Math.hypot(mean - best, doubt / EIGHT_IN_TEN) / cold),
-      brushDrop: null,
-    }
+    const mean = points.reduce((sum, [amps, volts]) => sum + (volts - brushDrop) / amps, 0) / points.length
+    return { resistance: mean / cold, brushDrop: null }
   }
   if (bench.ohms.length === 0) return null
-  const each = bench.ohms.map((reading) => reading - bench.leadOhms)
-  const lowest = Math.min(...each)
-  const mean = each.reduce((sum, r) => sum + r, 0) / each.length
-  return { resistance: about(lowest / cold, (mean - lowest) / 2 / EIGHT_IN_TEN / cold), brushDrop: null }
+  return { resistance: (Math.min(...bench.ohms) - bench.leadOhms) / cold, brushDrop: null }
 }
 
 /** Motor constant at 20 °C from volts made by turning, V·s/rad. */
-export function constantFrom(bench: Bench, magnets: Magnet): Measured | null {
+export function constantFrom(bench: Bench, magnets: Winding['magnets']): number | null {
   const points = bench.spin
     .filter(({ speed }) => speed > 0)
     .map(({ speed, volts }) => [speed, volts] as const)
-  if (points.length === 0) return null
-  const { slope, scatter } = ray(points)
-  const length = Math.sqrt(points.reduce((sum, [speed]) => sum + speed * speed, 0))
-  return about(slope / fluxRatio(magnets, bench.roomC), points.length > 1 ? scatter / length : 0)
+  return points.length === 0 ? null : ray(points) / fluxRatio(magnets, bench.roomC)
+}
+
+/** The same from running free, where the speed was read: the volts less what brushes and winding take of them. */
+export function constantFree(
+  bench: Bench,
+  { magnets, resistance, brushDrop }: Pick<Winding, 'magnets' | 'resistance' | 'brushDrop'>,
+): number | null {
+  const ohms = resistance * copperRatio(bench.roomC)
+  const points = bench.running.flatMap(({ volts, amps, speed }) =>
+    speed ? [[speed, volts - brushDrop - ohms * amps] as const] : [],
+  )
+  return points.length === 0 ? null : ray(points) / fluxRatio(magnets, bench.roomC)
 }
 
 export interface Friction {
   /** Torque that does not grow with speed, N·m, and what does, N·m·s/rad. */
   readonly dry: number
   readonly windage: number
-  /** True where readings at two speeds or more told them apart. */
-  readonly apart: boolean
 }
 
-/** A reading of the motor running free, with its speed read or worked out: A, rad/s. */
+/** The motor running free: rad/s, N·m. */
 export interface Free {
-  readonly amps: number
   readonly speed: number
+  readonly torque: number
 }
 
 /** Readings running free; speeds not read follow from volts, resistance and constant. */
-export function freeRuns(bench: Bench, constant: number, resistance: number, brushDrop: number): Free[] {
+export function freeRuns(
+  bench: Bench,
+  { magnets, resistance, constant, brushDrop }: Omit<Winding, 'insulation' | 'inductance'>,
+): Free[] {
+  const ohms = resistance * copperRatio(bench.roomC)
+  const k = constant * fluxRatio(magnets, bench.roomC)
   return bench.running.map(({ volts, amps, speed }) => ({
-    amps,
-    speed: speed ?? Math.max(0, (volts - brushDrop - resistance * amps) / constant),
+    torque: k * amps,
+    speed: speed ?? (volts - brushDrop - ohms * amps) / k,
   }))
 }
 
-/** Friction from free runs: k I = dry + windage·ω. One speed: split by `dryShare`. */
-export function frictionFrom(runs: readonly Free[], constant: number, dryShare: number): Friction | null {
-  const moving = runs.filter(({ speed }) => speed > 0)
-  if (moving.length === 0) return null
-  const points = moving.map(({ amps, speed }) => [speed, constant * amps] as const)
-  if (
-    wide(
-      points.map(([speed]) => speed),
-      1.3,
-    )
-  ) {
-    const { slope, offset } = line(points)
-    if (slope >= 0 && offset >= 0) return { dry: offset, windage: slope, apart: true }
-    // Neither can be less than nothing: the other then carries it all.
-    const mean = points.reduce((sum, [, torque]) => sum + torque, 0) / points.length
-    return slope < 0
-      ? { dry: mean, windage: 0, apart: true }
-      : { dry: 0, windage: ray(points).slope, apart: true }
-  }
+/** Speeds must reach this far to part friction that grows with them from the rest. */
+const SPEEDS_APART = 1.3
+
+/** Friction from free runs: torque = dry + windage·ω. One speed: split by `dryShare`. Null where nothing turned. */
+export function frictionFrom(runs: readonly Free[], dryShare: number): Friction | null {
+  const points = runs.filter(({ speed }) => speed > 0).map(({ speed, torque }) => [speed, torque] as const)
+  if (points.length === 0) return null
   const torque = points.reduce((sum, [, t]) => sum + t, 0) / points.length
   const speed = points.reduce((sum, [w]) => sum + w, 0) / points.length
-  return { dry: dryShare * torque, windage: ((1 - dryShare) * torque) / speed, apart: false }
+  if (
+    !wide(
+      points.map(([w]) => w),
+      SPEEDS_APART,
+    )
+  )
+    return { dry: dryShare * torque, windage: ((1 - dryShare) * torque) / speed }
+  const { slope, offset } = line(points)
+  // Neither can be less than nothing: the other then carries it all.
+  if (slope < 0) return { dry: torque, windage: 0 }
+  return offset < 0 ? { dry: 0, windage: ray(points) } : { dry: offset, windage: slope }
 }
 
 /** Speed of a motor coasting down from w0 (rad/s) after t (s): J dω/dt = −dry − windage·ω. */
@@ -138,11 +123,11 @@ export function coasting(w0: number, t: number, inertia: number, { dry, windage 
 }
 
 /** Inertia from a coast-down, kg·m²: the one whose curve lies nearest the readings. */
-export function inertiaFrom(bench: Bench, friction: Friction): Measured | null {
+export function inertiaFrom(bench: Bench, friction: Friction): number | null {
   const points = bench.coast.toSorted((a, b) => a.time - b.time)
   const first = points[0]
   const later = points.filter(({ time, speed }) => time > first.time && speed > 0)
-  if (!first || later.length === 0 || first.speed <= 0) return null
+  if (!first || later.length === 0 || first.speed <= 0 || friction.dry + friction.windage <= 0) return null
   const miss = (inertia: number) =>
     later.reduce(
       (sum, { time, speed }) =>
@@ -154,13 +139,12 @@ export function inertiaFrom(bench: Bench, friction: Friction): Measured | null {
   for (let inertia = 1e-9; inertia < 1e3; inertia *= 1.1) if (miss(inertia) < miss(best)) best = inertia
   let low = best / 1.1
   let high = best * 1.1
-  for (let n = 0; n < 60; n++) {
+  for (let n = 0; n < 40; n++) {
     const third = (high - low) * 0.381966
     if (miss(low + third) < miss(high - third)) high -= third
     else low += third
   }
-  const value = (low + high) / 2
-  return { value, give: value * Math.hypot(0.05, Math.sqrt(miss(value) / later.length) / first.speed) }
+  return (low + high) / 2
 }
 
 /** Inertia of a flywheel from its mass and diameter, kg·m²: ½ m r² for a disc, 0.7 m r² for a heavy rim. */

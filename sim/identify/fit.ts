@@ -1,5 +1,6 @@
 // The heat numbers of a motor from its warm-up log: the two heat equations, driven by what was logged, laid through it.
-import { amiss, type Refusal, tooLittle, whatNext } from './fitAdvice.ts'
+import { amiss, type Refusal, tooLittle, unlike, whatNext } from './fitAdvice.ts'
+import { agreement } from './fitAgreement.ts'
 import { notesOn } from './fitNotes.ts'
 import { type Fitted, spreads, wholeKnown } from './fitSpread.ts'
 import { driveOf, type LoggedMotor, speedsIn } from './heatDrive.ts'
@@ -52,7 +53,9 @@ export function fitWarmUp(
   const short = thinned(log, speed)
   const question = ask(short.log, short.speed)
   const found = search(question)
-  if (!found || !wholeKnown(question, found.solution)) return tooLittle(log)
+  const odd = unlike(found && agreement(question, found))
+  if (!found || odd) return odd ?? tooLittle(log)
+  if (!wholeKnown(question, found.solution)) return tooLittle(log)
   const numbers = spreads(question, found.solution)
   const open = question.unknowns.active.filter((name) => !numbers[name]?.settled)
   const whole = short.log === log ? question : ask(log, speed)

@@ -1,5 +1,6 @@
 // What a warm-up log lacks: why it cannot be fitted, and what to record next.
 import type { Heat } from '../parts/heat.ts'
+import type { Agreement } from './fitAgreement.ts'
 import { runningIn } from './heatDrive.ts'
 import type { HeatNumber } from './heatPath.ts'
 import type { Log } from './log.ts'
@@ -13,6 +14,8 @@ export interface Refusal {
 /** Rise under which heat does not stand out from scatter, and what would do well. K */
 const LEAST_RISE = 6
 const GOOD_RISE = 15
+/** Misses of this share of the rise are no scatter. */
+const ASTRAY = 0.15
 /** A cooling-off counts from so many readings and seconds. */
 const COOLING = { readings: 5, seconds: 300 }
 /** Speeds must differ so much to part the fan's air from still air. */
@@ -76,6 +79,24 @@ function coolingIn(log: Log): boolean {
   const running = runningIn(log)
   const last = running.lastIndexOf(1)
   return log.rows - 1 - last >= COOLING.readings && log.time[log.rows - 1] - log.time[last] >= COOLING.seconds
+}
+
+/** Why the curve laid through a log is not believed; null where it is. Null for the agreement: there is none at all. */
+export function unlike(agreement: Agreement | null): Refusal | null {
+  const check =
+    'Check that amps were those of one motor lead, on DC, that rpm were the motor’s, and that the job is this motor’s.'
+  if (!agreement?.sane)
+    return refuse(
+      'The heat the amps make and the warmth that came of it lie more than ten times apart.',
+      check,
+    )
+  const { miss, rise } = agreement
+  return miss > ASTRAY * rise
+    ? refuse(
+        `The temperatures do not follow the heat the amps make: they miss it by ${Math.round(miss)} K in ${Math.round(rise)} K.`,
+        check,
+      )
+    : null
 }
 
 /** Why a log that could be tried does not show the whole of capacity and conductance. */

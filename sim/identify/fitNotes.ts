@@ -1,8 +1,6 @@
 // What to know about a fit: what was taken for granted, and readings that do not go with the rest.
-import type { Channel, Question } from './heatSearch.ts'
-import { missesAt } from './heatSearch.ts'
+import { type Found, missesAt, type Question } from './heatSearch.ts'
 import { startOf } from './heatStart.ts'
-import type { Solution } from '../solve/leastSquares.ts'
 
 /** Readings that count less than this lie far off the curve. */
 const HARDLY = 0.5
@@ -11,12 +9,8 @@ const POOR = { kelvin: 2, share: 0.08 }
 const MOST_ROWS = 5
 
 /** Notes on a fit, a sentence each. */
-export function notesOn(
-  question: Question,
-  { solution, channels }: { solution: Solution; channels: readonly Channel[] },
-  jobAirC: number,
-): string[] {
-  const { log, drive, unknowns } = question
+export function notesOn(question: Question, { solution, channels }: Found, jobAirC: number): string[] {
+  const { log, drive } = question
   const notes: string[] = []
   const start = startOf(log, jobAirC)
   const round = (value: number) => `${Math.round(value)} °C`
@@ -45,11 +39,5 @@ export function notesOn(
       notes.push(
         'The curve does not follow the can well: amps or rpm may have changed between readings, or a fan ran that the job does not know.',
       )
-  const astray = unknowns.all.filter(({ name, low, high }, k) => {
-    const near = 1e-3 * (high - low)
-    return name !== 'switching' && (solution.p[k] < low + near || solution.p[k] > high - near)
-  })
-  if (astray.length > 0)
-    notes.push('The fit ran to the end of what is sane: check amps, rpm and the motor’s numbers.')
   return notes
 }

@@ -17,6 +17,8 @@ export interface Question {
 const FINEST = 0.1
 /** Readings further off than so many standard deviations count less (Huber 1964). */
 const FAR = 2.5
+/** And those so many times further are slips of the pen, and count nothing. */
+const SLIP = 4
 /** Descents after the first, each with the scatter the one before left. */
 const PASSES = 4
 
@@ -29,8 +31,13 @@ export interface Channel {
   readonly weights: Float64Array
 }
 
+export interface Found {
+  readonly solution: Solution
+  readonly channels: readonly Channel[]
+}
+
 /** The unknowns nearest to the readings; null where no start gives finite temperatures. */
-export function search(question: Question): { solution: Solution; channels: readonly Channel[] } | null {
+export function search(question: Question): Found | null {
   const channels = channelsOf(question)
   let solution = descend(question, channels, lookAbout(question, channels))
   for (let pass = 0; pass < PASSES && solution; pass++) {
@@ -141,7 +148,7 @@ function weigh(question: Question, channels: readonly Channel[], { p, normal }: 
     const median = own.map(Math.abs).toSorted((a, b) => a - b)[own.length >> 1]
     const far = FAR * Math.max(FINEST, 1.4826 * median)
     own.forEach((miss, k) => {
-      channel.weights[k] = Math.min(1, far / Math.abs(miss))
+      channel.weights[k] = Math.abs(miss) > SLIP * far ? 0 : Math.min(1, far / Math.abs(miss))
     })
     const squares = own.reduce((sum, miss, k) => sum + channel.weights[k] * miss * miss, 0)
     const alike = own.slice(1).reduce((sum, miss, k) => sum + miss * own[k] * channel.weights[k], 0)

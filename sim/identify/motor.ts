@@ -6,16 +6,19 @@ import type { Heat } from '../parts/heat.ts'
 import type { Plate } from '../parts/plate.ts'
 import { type Assumed, between } from './assume.ts'
 import {
+  constantFree,
   constantFrom,
   type Friction,
   flywheelFrom,
   freeRuns,
   frictionFrom,
   inertiaFrom,
+  partsBrushes,
   windingFrom,
 } from './bench.ts'
 import { type Point, pointOf } from './point.ts'
 import { scaleOf, type ThermalScale } from './thermal.ts'
+import { tie } from './tie.ts'
 
 /** Everything that was read, with what a look at the motor tells. */
 export interface MotorReadings {
@@ -59,6 +62,17 @@ export interface Motor {
   readonly continuousTorque: number
   readonly continuousSpeed: number
   readonly thermal: ThermalScale
+  readonly told: Told
+}
+
+/** What told a number: the bench reading, or plate and assumptions in its place. */
+export interface Told {
+  readonly resistance: 'held' | 'ohms' | 'plate'
+  readonly constant: 'spin' | 'free' | 'plate'
+  readonly brushDrop: 'held' | 'usual'
+  readonly friction: 'free' | 'usual'
+  readonly inertia: 'coast' | 'usual'
+  readonly flywheel: 'size' | 'coast' | 'none'
 }
 
 /** Usual brush drop by plate volts: 1.5 V from 60 V, 1 V from 30 V, 0.6 V below, metal-graphite (common practice). V */
@@ -76,7 +90,7 @@ function plateTemperatures(plate: Plate, assume: Assumed): { windingC: number; f
   }
 }
 
-/** Amps at the motor from where the meter sat: only a motor lead shows them. Null: they cannot be told. */
+/** The bench less the readings whose amps are not the motor's: only a motor lead shows those. */
 const motorAmps = (bench: Bench): Bench =>
   bench.clamp === 'motor lead' ? bench : { ...bench, running: [], locked: [] }
 
@@ -88,78 +102,84 @@ function noLoadOf(bench: Bench, point: Point, assume: Assumed): number {
   return near?.amps ?? assume.noLoadShare * point.amps
 }
 
+/** Rotor and flywheel, kg·m²: what coasted is both, unless the shaft was bare. `bare`: a usual rotor. */
+function inertias(
+  { bench, given }: MotorReadings,
+  coasted: number | null,
+  bare: number,
+): Pick<MotorNumbers, 'inertia' | 'flywheel'> {
+  const flywheel = given.flywheel ?? flywheelFrom(bench)
+  if (coasted === null || bench.coastedWith === 'bare shaft')
+    return { inertia: coasted ?? bare, flywheel: flywheel ?? 0 }
+  if (flywheel !== null && coasted > flywheel) return { inertia: coasted - flywheel, flywheel }
+  const inertia = Math.min(given.inertia ?? bare, 0.9 * coasted)
+  return { inertia, flywheel: coasted - inertia }
+}
+
 /**
- * The motor, or null where plate and bench say too little for one. Every reading stands where it was made: ohms
+ * The motor, or null where the plate says too little for one. Every reading stands where it was made: ohms
  * and volts made by turning are cold, the plate is warm. PHYSICS.md §3.
  */
 export function identify(readings: MotorReadings, assume: Assumed): Motor | null {
-  const { plate, magnets, given } = readings
-  const point = pointOf(plate, assume)
-  if (!point) return null
+  const { plate, magnets, insulation, given } = readings
+  const printed = pointOf(plate, assume)
+  if (!printed) return null
   const bench = motorAmps(readings.bench)
-  const usualDrop = assume.brushes * usualBrushDrop(point.volts)
-  const measured = windingFrom(bench, usualDrop)
-  const brushDrop = given.brushDrop ?? measured?.brushDrop?.value ?? usualDrop
+  const noLoadAmps = noLoadOf(bench, printed, assume)
+  // Brushes take no more than half of the volts at which amps flowed, or nothing would be left for the winding.
+  const most = Math.min(...bench.locked.map(({ volts }) => volts / 2))
+  const usualDrop = assume.brushes * Math.min(usualBrushDrop(printed.volts), most)
+  const held = windingFrom(bench, given.brushDrop ?? usualDrop)
+  const brushDrop = given.brushDrop ?? held?.brushDrop ?? usualDrop
   const { windingC, frameC } = plateTemperatures(plate, assume)
-  const warmCopper = copperRatio(windingC)
-  const warmMagnets = fluxRatio(magnets, frameC)
-  const noLoadAmps = noLoadOf(bench, point, assume)
+  const flux = fluxRatio(magnets, frameC)
 
-  // Two unknowns, resistance and constant; the plate's voltage equation ties them, a bench reading or torque settles one.
-  const spun = given.constant ?? constantFrom(bench, magnets)?.value
-  let resistance = given.resistance ?? measured?.resistance.value
-  let constant = spun
-  if (constant === undefined)
-    constant =
-      resistance === undefined
-        ? point.torque / (point.amps - noLoadAmps) / warmMagnets
-        : (point.volts - brushDrop - resistance * warmCopper * point.amps) / point.speed / warmMagnets
-  resistance ??= (point.volts - brushDrop - constant * warmMagnets * point.speed) / point.amps / warmCopper
+  const spun = constantFrom(bench, magnets)
+  const { resistance, constant, point } = tie({
+    point: printed,
+    noLoadAmps,
+    brushDrop,
+    copper: copperRatio(windingC),
+    flux,
+    resistance: given.resistance ?? held?.resistance ?? null,
+    constant: given.constant ?? spun,
+    free: (ohms) => constantFree(bench, { magnets, resistance: ohms, brushDrop }),
+  })
 
-  const plateFriction = (k: number, r: number): Friction => {
+  const usualFriction = (): Friction => {
     // At plate temperature, as the plate's amps are.
-    const torque = k * warmMagnets * noLoadAmps
-    const speed = (point.volts - brushDrop - r * noLoadAmps) / (k * warmMagnets)
-    return { dry: assume.dryShare * torque, windage: ((1 - assume.dryShare) * torque) / speed, apart: false }
+    const torque = constant * flux * noLoadAmps
+    const speed = (point.volts - brushDrop - resistance * noLoadAmps) / (constant * flux)
+    return { dry: assume.dryShare * torque, windage: ((1 - assume.dryShare) * torque) / speed }
   }
-  const found =
-    frictionFrom(freeRuns(bench, constant, resistance, brushDrop), constant, assume.dryShare) ??
-    plateFriction(constant, resistance)
+  const free = frictionFrom(freeRuns(bench, { magnets, resistance, constant, brushDrop }), assume.dryShare)
+  const found = free ?? usualFriction()
   const friction: Friction = {
     dry: given.dryFriction ?? found.dry,
     windage: given.windage ?? found.windage,
-    apart: found.apart,
   }
 
   const mass = plate.mass ?? (assume.massPerKilowatt * point.volts * point.amps) / 1000
-  const flywheelRead = flywheelFrom(bench)
-  const coasted = inertiaFrom(bench, friction)?.value
-  const bare = assume.rotorInertia * rotorInertia(mass)
-  let inertia = bare
-  let flywheel = flywheelRead ?? 0
-  if (coasted !== undefined && bench.coastedWith === 'bare shaft') inertia = coasted
-  else if (coasted !== undefined && flywheelRead !== null && coasted > flywheelRead)
-    inertia = coasted - flywheelRead
-  else if (coasted !== undefined) {
-    inertia = Math.min(bare, 0.9 * coasted)
-    flywheel = coasted - inertia
-  }
+  const coasted = inertiaFrom(bench, friction)
+  const { inertia, flywheel } = inertias(readings, coasted, assume.rotorInertia * rotorInertia(mass))
 
   const continuousSpeed = plate.continuousSpeed ?? point.speed
-  const continuousPower =
-    plate.continuousPower ?? point.power * (plate.duty === 'continuous' ? 1 : assume.continuousShare)
-  const continuousTorque = continuousPower / continuousSpeed
+  const share = plate.duty === 'continuous' ? 1 : assume.continuousShare
+  const continuousTorque =
+    plate.continuousPower === undefined && plate.continuousAmps !== undefined
+      ? constant * flux * (plate.continuousAmps - noLoadAmps)
+      : (plate.continuousPower ?? share * point.power) / continuousSpeed
   const thermal = scaleOf(
     readings,
     {
-      winding: { resistance, constant, magnets, brushDrop, insulation: readings.insulation },
+      winding: { resistance, constant, magnets, brushDrop, insulation },
       rotor: { inertia, flywheel, dryFriction: friction.dry, windage: friction.windage },
       speed: continuousSpeed,
       torque: continuousTorque,
       volts: point.volts,
       mass,
       fanSpeed: given.fanSpeed ?? point.speed,
-      limitC: classLimitC(readings.insulation),
+      limitC: classLimitC(insulation),
       air: RATED_AIR_C,
     },
     assume,
@@ -171,6 +191,14 @@ export function identify(readings: MotorReadings, assume: Assumed): Motor | null
     continuousTorque,
     continuousSpeed,
     thermal,
+    told: {
+      resistance: bench.locked.length > 0 ? 'held' : bench.ohms.length > 0 ? 'ohms' : 'plate',
+      constant: spun !== null ? 'spin' : bench.running.some(({ speed }) => speed) ? 'free' : 'plate',
+      brushDrop: partsBrushes(bench) ? 'held' : 'usual',
+      friction: free ? 'free' : 'usual',
+      inertia: coasted === null ? 'usual' : 'coast',
+      flywheel: flywheelFrom(bench) !== null ? 'size' : flywheel > 0 ? 'coast' : 'none',
+    },
     numbers: {
       resistance,
       constant,

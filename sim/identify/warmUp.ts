@@ -1,52 +1,38 @@
 // A warm-up from cold at a held speed and torque: how hot the winding is after a while.
-import { type Air, airAt, fullFan, type Heat } from '../parts/heat.ts'
-import { friction, type Rotor } from '../parts/rotor.ts'
-import { constantAt, resistanceAt, type Winding } from '../parts/winding.ts'
-import type { Held } from '../steady.ts'
+import type { Heat } from '../parts/heat.ts'
+import type { Rotor } from '../parts/rotor.ts'
+import type { Winding } from '../parts/winding.ts'
+import { advance, type Crossing } from '../solve/advance.ts'
+import { rosenbrock } from '../solve/rosenbrock.ts'
+import { type Held, heatLeft } from '../steady.ts'
 
-/** The fourth-order rule takes at least so many steps, and none longer than a share of the winding's own time. */
-const STEPS = 400
-const SHARE = 0.2
+const TOLERANCE = { relative: 1e-6, absolute: Float64Array.of(1e-3, 1e-3) }
+const FIRST_STEP = 1
 /** Nothing is asked about a motor hotter than this. °C */
 const BURNT_C = 500
+const burnt: Crossing = { state: 0, level: BURNT_C, direction: 1 }
 
-/** Average winding temperature after `seconds` from the air's temperature, °C. Two-node heat of PHYSICS.md §1. */
+/** Average winding temperature after `seconds` from the air's temperature, °C; 500 °C where it would pass that. */
 export function warmUp(winding: Winding, rotor: Rotor, heat: Heat, held: Held, seconds: number): number {
-  const air: Air = { windingToAir: 0, frameToAir: 0 }
-  airAt(heat, fullFan(heat), held.speed, air)
-  const lost = friction(rotor, held.speed)
-  const frictionHeat = lost * held.speed
-  const rates = (w: number, f: number): [number, number] => {
-    const i = (held.torque + lost) / constantAt(winding, f)
-    const copper = held.formFactor ** 2 * resistanceAt(winding, w) * i * i
-    const brushes = winding.brushDrop * Math.abs(i)
-    const inward = heat.windingToFrame * (w - f)
-    return [
-      (copper +
-        heat.frictionShare * frictionHeat +
-        heat.brushShare * brushes -
-        inward -
-        air.windingToAir * (w - held.air)) /
-        heat.windingCapacity,
-      ((1 - heat.frictionShare) * frictionHeat +
-        (1 - heat.brushShare) * brushes +
-        inward -
-        air.frameToAir * (f - held.air)) /
-        heat.frameCapacity,
-    ]
+  const watts = heatLeft(winding, rotor, heat, held)
+  const stepper = rosenbrock(
+    {
+      size: 2,
+      typical: Float64Array.of(50, 50),
+      autonomous: true,
+      rates: (_, y, out) => {
+        const [w, f] = watts(y[0], y[1])
+        out[0] = w / heat.windingCapacity
+        out[1] = f / heat.frameCapacity
+      },
+    },
+    TOLERANCE,
+  )
+  stepper.start(0, Float64Array.of(held.air, held.air), FIRST_STEP)
+  while (stepper.t < seconds) {
+    const { kind } = advance(stepper, seconds, [burnt])
+    // Where no step succeeds any more the magnets have lost their flux.
+    if (kind === 'crossing' || kind === 'failed') return BURNT_C
   }
-  const own = heat.windingCapacity / (heat.windingToFrame + air.windingToAir)
-  const steps = Math.ceil(Math.max(STEPS, seconds / (SHARE * own)))
-  const h = seconds / steps
-  let w = held.air
-  let f = held.air
-  for (let n = 0; n < steps && w < BURNT_C; n++) {
-    const [w1, f1] = rates(w, f)
-    const [w2, f2] = rates(w + (h / 2) * w1, f + (h / 2) * f1)
-    const [w3, f3] = rates(w + (h / 2) * w2, f + (h / 2) * f2)
-    const [w4, f4] = rates(w + h * w3, f + h * f3)
-    w += (h / 6) * (w1 + 2 * w2 + 2 * w3 + w4)
-    f += (h / 6) * (f1 + 2 * f2 + 2 * f3 + f4)
-  }
-  return w
+  return stepper.y[0]
 }

@@ -18,7 +18,7 @@ function columnsOf(job: Job): readonly Column[] {
   const { ratio } = assemble(job.parts)
   return [
     { header: 'asked spindle speed (rpm)', channel: 'asked', convert: (w) => rpm(w / ratio) },
-    { header: 'spindle speed (rpm)', channel: 'speed', convert: (w) => rpm(w / ratio) },
+    { header: 'spindle speed (rpm)', channel: 'spindle', convert: rpm },
     { header: 'motor speed (rpm)', channel: 'speed', convert: rpm },
     { header: 'motor current (A)', channel: 'current', convert: same },
     { header: 'motor voltage (V)', channel: 'volts', convert: same },

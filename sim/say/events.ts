@@ -2,7 +2,7 @@
 import type { Job } from '../job.ts'
 import { assemble } from '../plant.ts'
 import type { Ending, Mark } from '../trace.ts'
-import { clockTime, duration, told } from './number.ts'
+import { clockTime, duration, percent, told } from './number.ts'
 import type { Units } from './units.ts'
 
 export interface EventLine {
@@ -32,6 +32,8 @@ export function markWords(mark: Mark, job: Job, units: Units): string {
       return `current limit reached, for ${duration(mark.until - mark.t)}`
     case 'speed not reached':
       return `speed not held: down to ${told(mark.lowest / ratio, 'angular speed', units)} of ${told(mark.asked / ratio, 'angular speed', units)} asked`
+    case 'belt slips':
+      return `belt slips, ${percent(mark.worst)} at the worst, for ${duration(mark.until - mark.t)}`
     case 'stalled':
       return `spindle stalled, for ${duration(mark.until - mark.t)}`
     case 'class passed':

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { afterRamp, atLimit, marksOf, settledRows, spells } from '../../sim/marks.ts'
 import { CHANNELS, type Columns, type Mark, SUMS } from '../../sim/trace.ts'
+import { ratio } from '../../sim/parts/belt.ts'
 import { job } from '../jobs.ts'
 
 const given = job({ 'controller.currentLimit': '20 A', 'machine.acceptedSag': '20 %' })
@@ -18,7 +19,10 @@ function made(count: number, rules: Partial<Record<(typeof CHANNELS)[number], (t
   return { time, columns }
 }
 const marked = (rules: Parameters<typeof made>[1], switching: readonly Mark[] = []) => {
-  const { time, columns } = made(1000, rules)
+  // A spindle that nothing is said of follows the motor.
+  const n = ratio(given.parts.belt)
+  const { speed } = rules
+  const { time, columns } = made(1000, { ...(speed ? { spindle: (t) => speed(t) / n } : {}), ...rules })
   return marksOf(given, time, columns, switching)
 }
 const within = (from: number, until: number) => (t: number) => t >= from - 1e-9 && t <= until + 1e-9
@@ -71,6 +75,18 @@ describe('settled', () => {
     expect(at[0]).toBeCloseTo(3.1, 9)
     expect(at.at(-1)).toBeCloseTo(5.9, 9)
     expect(at).toHaveLength(29)
+  })
+})
+
+describe('belt slips', () => {
+  const n = ratio(given.parts.belt)
+  const slipping = (share: number) => (t: number) => (100 * (within(20, 21)(t) ? 1 - share : 1)) / n
+  it('is marked where the spindle falls behind, with the worst of it', () => {
+    const marks = marked({ asked: () => 100, speed: () => 100, spindle: slipping(0.15) })
+    expect(marks).toEqual([{ kind: 'belt slips', t: 20, until: 21, worst: expect.closeTo(0.15, 9) }])
+  })
+  it('is not marked for creep', () => {
+    expect(marked({ asked: () => 100, speed: () => 100, spindle: slipping(0.04) })).toEqual([])
   })
 })
 

@@ -44,7 +44,7 @@ it('another kind of cut keeps the torque at the asked speed', () => {
   expect(textAt(power.scenario, 'duty.phases.2.torque')).toBe('')
   expect(textAt(power.scenario, 'duty.phases.2.power')).toBe('169 W')
   const back = changeCut(power, 2, 'fanTorque')
-  expect(textAt(back.scenario, 'duty.phases.2.fanTorque')).toBe('4.75 N·m')
+  expect(textAt(back.scenario, 'duty.phases.2.fanTorque')).toBe('4.61 N·m')
   expect(read(back.scenario).ok).toBe(true)
   expect(textAt(changeCut(back, 2, 'none').scenario, 'duty.phases.2.fanTorque')).toBe('')
 })

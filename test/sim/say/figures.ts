@@ -27,6 +27,7 @@ export const WELL: Figures = {
   limitedInCut: 0,
   stalled: null,
   speedMissed: false,
+  slipSeconds: 0,
   energy: { taken: 2e6, copper: 6e5, brushes: 1e5, friction: 2e5, belt: 1e5, idle: 2e5, work: 8e5 },
   outletAmps: 5.7,
 }

@@ -1,0 +1,98 @@
+// One turn of the duty from a known start: the map from its temperatures to those at its end, with all it shows.
+import { clock } from '../clock.ts'
+import { cycleSeconds } from '../duty.ts'
+import type { Job } from '../job.ts'
+import { FLOWS, STATE } from '../plant.ts'
+import { type Progress, run } from '../run.ts'
+import type { Checkpoint, Effort, Peaks, Trace } from '../trace.ts'
+
+/** Winding, frame and switch, °C: the slow states. The others ride along. */
+export const HEAT = 3
+const FIRST = STATE.windingC
+
+/** The slow states among all. */
+export const heatOf = (states: Float64Array): Float64Array => states.subarray(FIRST, FIRST + HEAT)
+
+/** All states and what the driver remembers, at the start of a turn; time runs from there. */
+export type Start = Checkpoint
+
+/** A turn that ran through with the cutoff closed. */
+export interface Turn {
+  readonly start: Start
+  readonly end: Start
+  /** Winding, frame and switch: how far their highest lies above their start, K. */
+  readonly rise: Float64Array
+  readonly trace: Trace
+}
+
+/** Start of the job's first turn: at rest, all of one temperature. */
+export function coldStart(job: Job, states: number): Start {
+  const y = new Float64Array(states)
+  heatOf(y).fill(job.duty.startC)
+  return startWith(y, 0, false)
+}
+
+const startWith = (states: Float64Array, asked: number, on: boolean): Start => ({
+  t: 0,
+  states,
+  sums: new Float64Array(FLOWS),
+  clock: clock(),
+  asked,
+  on,
+  open: false,
+})
+
+/** A start with other temperatures. */
+export function withHeat(start: Start, heat: Float64Array): Start {
+  const states = start.states.slice()
+  heatOf(states).set(heat)
+  return startWith(states, start.asked, start.on)
+}
+
+/** More than this apart in speed, a turn does not end as it began. rad/s */
+const SAME_SPEED = 1
+
+/** True where the fast states came round: what differs then is heat. */
+export function cameRound({ start, end }: Turn): boolean {
+  const near = (a: number, b: number) => Math.abs(a - b) <= SAME_SPEED
+  const speeds = [STATE.speed, STATE.spindle].filter((state) => state < start.states.length)
+  return (
+    start.on === end.on &&
+    near(start.asked, end.asked) &&
+    speeds.every((state) => near(start.states[state], end.states[state]))
+  )
+}
+
+/** Turns of one job, and what they have cost so far. */
+export interface Turner {
+  /**
+   * Runs one turn; null where the cutoff opens in it, or where it breaks off.
+   * `bare`: only its states and peaks are wanted, not the rows of its trace.
+   */
+  turn(start: Start, bare?: boolean): Generator<Progress, Turn | null>
+  readonly effort: Effort
+}
+
+export function turner(job: Job): Turner {
+  const seconds = cycleSeconds(job.duty)
+  const effort = { steps: 0, rejected: 0, rates: 0, readings: 0 }
+  return {
+    effort,
+    *turn(start, bare = false) {
+      const { trace } = yield* run(job, { from: start, until: seconds, toFirstOpening: true, statesOnly: bare })
+      for (const key of ['steps', 'rejected', 'rates', 'readings'] as const) effort[key] += trace.effort[key]
+      const last = trace.checkpoints.at(-1)
+      if (trace.ending.kind !== 'finished' || !last || last.open) return null
+      const heat = heatOf(start.states)
+      return {
+        start,
+        end: startWith(last.states, last.asked, last.on),
+        rise: risesOf(trace.peaks).map((peak, h) => peak - heat[h]),
+        trace,
+      }
+    },
+  }
+}
+
+const risesOf = ({ windingC, frameC, switchC }: Peaks): Float64Array =>
+  Float64Array.of(windingC.value, frameC.value, switchC.value)
