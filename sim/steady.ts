@@ -1,7 +1,7 @@
 // Steady questions, without time stepping: where a motor settles at a held speed and torque.
 import { type Air, airAt, fullFan, type Heat } from './parts/heat.ts'
 import { friction, type Rotor } from './parts/rotor.ts'
-import { brushVolts, constantAt, resistanceAt, type Winding } from './parts/winding.ts'
+import { constantAt, resistanceAt, type Winding } from './parts/winding.ts'
 
 /** What is held: motor speed (rad/s), torque at the motor's shaft (N·m), form factor, air (°C). */
 export interface Held {
@@ -33,7 +33,7 @@ export function heatLeft(
   const frictionHeat = friction(rotor, held.speed) * held.speed
   return (windingC, frameC) => {
     const i = ampsAt(winding, rotor, held, frameC)
-    const brushHeat = brushVolts(winding, i) * i
+    const brushHeat = winding.brushDrop * Math.abs(i)
     const copper = held.formFactor ** 2 * resistanceAt(winding, windingC) * i * i
     const inward = heat.windingToFrame * (windingC - frameC)
     return [
@@ -52,9 +52,9 @@ export function heatLeft(
 
 /** Above this nothing settles any more: the winding has run away. °C */
 const RUNAWAY_C = 400
-/** Newton's rounds at most, until neither temperature moves any more, K. */
+/** Newton's rounds at most, until the temperatures move by no more than this, K. */
 const ROUNDS = 60
-const CLOSE = 1e-9
+const CLOSE = 1e-6
 /** Temperature step of the differences, K. */
 const STEP = 1e-4
 

@@ -100,20 +100,26 @@ export function scaleOf(readings: MotorReadings, rating: Rating, assume: Assumed
     return Math.min((windingC ?? Infinity) - rating.limitC, 1000)
   }
   const usual = usualScale(rating.mass)
-  const [low, high] = [SANE.low * usual, SANE.high * usual]
-  const asked = scaleAsked(over, usual)
-  const used = Math.min(Math.max(asked, low), high)
+  const asked = usual / shrinkAsked((shrink) => over(usual / shrink))
+  const used = Math.min(Math.max(asked, SANE.low * usual), SANE.high * usual)
   return { numbers: numbers(used), asked, used, usual, formFactor }
 }
 
-/** Scales looked at, over the usual one. */
+/** How far the usual scale is looked at, smaller and larger, and how closely. */
 const FARTHEST = 50
+const CLOSE = 1e-7
 
-/** The scale at which the rating just keeps its limit, by root; beyond the farthest looked at, that one. */
-function scaleAsked(over: (scale: number) => number, usual: number): number {
-  const [low, high] = [usual / FARTHEST, usual * FARTHEST]
-  const [atLow, atHigh] = [over(low), over(high)]
-  if (!(atLow > 0)) return low
-  if (!(atHigh < 0)) return high
-  return root(over, low, high, atLow, atHigh, 1e-9 * usual)
+/**
+ * What the usual scale is divided by where the rating just keeps its limit, by root; beyond the farthest looked at,
+ * that one. The rise goes nearly straight with it, so few looks are enough.
+ */
+function shrinkAsked(over: (shrink: number) => number): number {
+  const [least, most] = [1 / FARTHEST, FARTHEST]
+  if (!(over(most) > 0)) return most
+  if (!(over(least) < 0)) return least
+  // Up by factors from the coolest: far out everything runs away, and a root is found slowly there.
+  let low = least
+  let high = 4 * least
+  for (; high < most && over(high) < 0; high *= 4) low = high
+  return root(over, low, Math.min(high, most), over(low), over(Math.min(high, most)), CLOSE)
 }

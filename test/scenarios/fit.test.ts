@@ -14,7 +14,7 @@ const LOG = 'scenarios/appleMillWarmUp.csv'
 const folder = mkdtempSync(join(tmpdir(), 'fit-'))
 afterAll(() => rmSync(folder, { recursive: true }))
 
-function fit(...words: string[]) {
+function run(...words: string[]) {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
     ['--import', 'tsx', 'scenarios/fit.ts', ...words],
@@ -30,7 +30,7 @@ const file = (name: string, content: string | Buffer) => {
 
 describe('an answer', () => {
   it('in words: numbers with bands, what the log settles, what to record next, lines to paste', () => {
-    const { status, out, err } = fit(LOG, 'scenarios/appleMill.json')
+    const { status, out, err } = run(LOG, 'scenarios/appleMill.json')
     expect([status, err]).toEqual([0, ''])
     expect(out).toMatch(/Heat the winding stores +\d+ J\/K +likely \d+ to \d+ J\/K +settled by the log/)
     expect(out).toMatch(/Winding to air, full fan .* kept in the usual proportion/)
@@ -40,7 +40,7 @@ describe('an answer', () => {
   })
 
   it('its lines are read back as the heat numbers of the job', () => {
-    const { out } = fit(LOG, 'scenarios/appleMill.json')
+    const { out } = run(LOG, 'scenarios/appleMill.json')
     const lines = out.slice(out.indexOf('under "heat":') + 'under "heat":'.length)
     const heat = JSON.parse(`{${lines}}`)
     const job = demo('appleMill')
@@ -52,7 +52,7 @@ describe('an answer', () => {
   })
 
   it('as one line of JSON, of the motor the log was made of', () => {
-    const { status, out } = fit(LOG, '--json')
+    const { status, out } = run(LOG, '--json')
     expect(status).toBe(0)
     const { ok, numbers, frameMiss } = JSON.parse(out)
     expect(ok).toBe(true)
@@ -81,7 +81,7 @@ describe('refused, with its reason', () => {
     ['no such job', () => [LOG, 'none.json'], /no such file/],
     ['an odd speed', () => [LOG, '--rpm', 'fast'], /--rpm/],
   ])('%s', (_, words, reason) => {
-    const { status, err } = fit(...words())
+    const { status, err } = run(...words())
     expect(status).toBe(2)
     expect(err).toMatch(reason)
   })
