@@ -1,164 +1,216 @@
 // Envelope following: a duty that repeats is run a turn here and there, and the turns between follow from those.
-import { differences } from './cycles/slope.ts'
 import { type Gap, skipped } from './cycles/gap.ts'
-import { bentTo, defectOf, type Model, movedTo, reach, walk } from './cycles/model.ts'
+import { landing } from './cycles/landing.ts'
+import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
+import { differences } from './cycles/slope.ts'
 import { cameRound, coldStart, heatOf, type Start, type Turn, turner, withHeat } from './cycles/turn.ts'
 import { cycleSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { assemble } from './plant.ts'
-import { type Progress, run } from './run.ts'
-import type { Checkpoint, Effort, Ending, Trace } from './trace.ts'
+import { DESTROYED_C, type Progress, run } from './run.ts'
+import type { Effort, Trace } from './trace.ts'
 
 export interface CycleOptions {
-  /** Error a jump may make, K. */
+  /** How far from its place a turn may be run, K; the turns between lie closer. */
   readonly tolerance?: number
   /** Stop when the cutoff first opens. */
   readonly toFirstOpening?: boolean
 }
 
+/** A turn that was run: its number from 0, and the skipped ones before it. Its own time begins at 0. */
 export interface Computed {
   readonly n: number
   readonly turn: Turn
-  readonly gap: Gap | null
+  readonly before: Gap | null
+  /** For how many turns it stands in sums over the job: itself, and its share in its skipped neighbours. */
+  readonly weight: number
 }
 
 export interface CycleRun {
+  /** Length of a turn, s. */
   readonly seconds: number
   readonly computed: readonly Computed[]
+  /** The rest of the job, run directly, in the job's time; its sums start from nothing. Null: nothing was left. */
   readonly tail: Trace | null
   readonly effort: Effort
-  readonly log: string[]
 }
 
+const TOLERANCE = 0.02
+/** A turn that comes this near to opening the cutoff is not skipped, nor is any after it. K */
 const NEAR = 0.3
-const DESTROYED = 300
-export const tune = { power: 2, grow: 5, safety: 0.8, first: 2 }
+/** Turns of the first jump; how much longer the next may be, and how much shorter after a miss. */
+const FIRST_JUMP = 2
+const MOST_GROWTH = 5
+const LEAST_GROWTH = 0.2
+const SAFETY = 0.8
+/** After so many misses from one place the slope there is taken anew. */
+const MISSES = 2
+/** How often a landing is run again until its speed comes round. */
+const LANDINGS = 3
+/** A drive that takes longer to come round, or a job that needs more turns run, is run directly. */
+const LONGEST_START = 12
+const MOST_COMPUTED = 250
+/** A share of the turn: current limits that come up and last no longer are not looked for among the skipped. */
+const NOTICED = 0.01
 
+/** Where the run has got to: the last turn run, and the model about its right start once it has come round. */
+interface Place {
+  readonly n: number
+  readonly turn: Turn
+  readonly model: Model | null
+}
+
+/** Start of the turn `turns` after a place: exact for the next one. */
+const startAfter = ({ turn, model }: Place, turns: number): Start =>
+  model ? withHeat(turn.end, walk(model, turns, null)) : turn.end
+
+/**
+ * Runs a periodic job by jumping over turns. Agrees with `run` to about the tolerance (0.02 K unless said), and goes
+ * over to it before the cutoff first opens. Yields progress; never throws on a job the reader lets through.
+ * Source: envelope following, a multirevolution method (Petzold 1981, SIAM J. Numer. Anal. 18, from memory).
+ */
 export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progress, CycleRun> {
   const { duty, parts } = job
+  const tolerance = options.tolerance ?? TOLERANCE
   const seconds = cycleSeconds(duty)
-  const tolerance = options.tolerance ?? 0.02
+  // Turns that end within the job, the last of them perhaps a rounding after it.
   const whole = seconds > 0 ? Math.floor((duty.seconds / seconds) * (1 + 1e-12)) : 0
   const turns = turner(job)
   const opensAt = parts.cutoff.fitted === 'none' ? Infinity : parts.cutoff.opensAt
-  const hot = (peaks: Float64Array) => peaks[2] > opensAt - NEAR || peaks[0] > DESTROYED - NEAR
+  const risky = (windingC: number, switchC: number) =>
+    switchC > opensAt - NEAR || windingC > DESTROYED_C - NEAR
 
-  const computed: Computed[] = []
-  const log: string[] = []
-  let start: Start = coldStart(job, assemble(parts).states)
-  let n = 0
-  let model: Model | null = null
-  let jump = tune.first
+  const computed: Omit<Computed, 'weight'>[] = []
+  let place: Place | null = null
+  let jump = FIRST_JUMP
   let misses = 0
 
-  running: while (n < whole) {
-    const turn: Turn | null = yield* turns.turn(start)
-    if (!turn) break
-    computed.push({ n, turn, gap: null })
-    let base: Turn = turn
-    start = turn.end
-    n++
-    if (!cameRound(turn)) {
-      model = null
-      continue
-    }
-    const at = heatOf(turn.start.states)
-    const end = heatOf(turn.end.states)
-    if (model) model = movedTo(model, at, end)
-    else {
-      model = yield* differences(job, turns, turn)
-      if (!model) break
-    }
-    // Jump as long as there is somewhere to jump to.
+  /** Lets the caller breathe. */
+  function* told<T>(work: Generator<Progress, T>): Generator<Progress, T> {
     for (;;) {
-      const here: Model = model
-      jump = Math.min(jump, whole - n)
-      let far = 0
-      const peaks = new Float64Array(3)
-      walk(here, jump, null, (k, z) => {
-        for (let h = 0; h < 3; h++) peaks[h] = z[h] + base.rise[h]
-        if (hot(peaks)) return false
-        far = k
-        return true
-      })
-      if (far === 0) {
-        log.push('direct')
-        break running
-      }
-      if (far < 2) {
-        jump = 2
-        break
-      }
-      const z = walk(here, far, null)
-      let landed: Turn | null = yield* turns.turn(withHeat(base.end, z))
-      for (let k = 0; k < 2 && landed && !cameRound(landed); k++) {
-        log.push('again')
-        landed = yield* turns.turn(withHeat(landed.end, z))
-      }
-      if (!landed || !cameRound(landed)) {
-        log.push(`lost ${far}`)
-        jump = Math.floor(far / 2)
-        if (jump < 2) break
-        continue
-      }
-      const landedEnd = heatOf(landed.end.states)
-      const value = defectOf(here, z, landedEnd)
-      const defect = { value, far: reach(here.at, z) }
-      const corrected = walk(here, far, defect)
-      const error = Math.max(...corrected.map((c, h) => Math.abs(c - z[h])))
-      const factor = Math.min(tune.grow, Math.max(0.2, tune.safety * (tolerance / Math.max(error, 1e-9)) ** (1 / (tune.power + 1))))
-      const gap: Gap = { from: base, to: landed, turns: far, model: here, defect }
-      let early = 0
-      skipped(gap, (one) => {
-        if (!hot(one.peaks)) return true
-        early = one.turn
-        return false
-      })
-      if (error > tolerance || early > 0) {
-        log.push(`miss ${far} ${error.toFixed(4)} ${early}`)
-        model = bentTo(here, z, landedEnd)
-        misses++
-        if (misses >= 2) {
-          model = yield* differences(job, turns, base)
-          if (!model) break running
-          model = { ...model, at: here.at, gain: here.gain }
-          misses = 0
-        }
-        jump = early > 0 ? early - 1 : Math.max(1, Math.floor(far * factor))
-        if (jump < 2) break
-        continue
-      }
-      misses = 0
-      log.push(`${far} (${error.toFixed(4)})`)
-      computed.push({ n: n - 1 + far, turn: landed, gap })
-      base = landed
-      const moved = movedTo(here, z, landedEnd)
-      // The corrected start, and where a turn from there ends by the new model.
-      const gain = walk({ ...moved }, 0, null)
-      void gain
-      const endC = new Float64Array(3)
-      const { foresee } = yield* lazy()
-      foresee(moved, corrected, endC)
-      model = { ...moved, at: corrected, gain: endC.map((e, h) => e - corrected[h]) }
-      n += far
-      start = withHeat(landed.end, endC)
-      jump = Math.max(2, Math.floor(far * factor))
-      if (n >= whole) break running
+      const next = work.next()
+      if (next.done) return next.value
+      yield { t: Math.min(duty.seconds, ((place?.n ?? -1) + 1) * seconds), of: duty.seconds }
     }
   }
 
-  let tail: Trace | null = null
+  /** How many of the next turns could be jumped without passing one that comes near to opening. */
+  function room(model: Model, turn: Turn, most: number): number {
+    let safe = 0
+    walk(model, most, null, (n, z) => {
+      if (risky(z[0] + turn.rise[0], z[2] + turn.rise[2])) return false
+      safe = n
+      return true
+    })
+    return safe
+  }
+
+  while (computed.length < MOST_COMPUTED) {
+    const last: Place | null = place
+    const left = whole - (last ? last.n + 1 : 0)
+    if (left === 0) break
+    const model: Model | null = last?.model ?? null
+    const far: number = last && model ? room(model, last.turn, Math.min(jump, left)) : 1
+    if (far === 0) break
+
+    const start: Start = last ? startAfter(last, far) : coldStart(job, assemble(parts).states)
+    let turn: Turn | null = yield* told(turns.turn(start))
+    if (far === 1) {
+      if (!turn) break
+      const n: number = last ? last.n + 1 : 0
+      computed.push({ n, turn, before: null })
+      const around = cameRound(turn)
+      if (!around && n >= LONGEST_START) {
+        place = { n, turn, model: null }
+        break
+      }
+      const known: Model | null = !around
+        ? null
+        : model
+          ? movedTo(model, heatOf(turn.start.states), heatOf(turn.end.states))
+          : yield* told(differences(job, turns, turn))
+      place = { n, turn, model: known }
+      if (around && !known) break
+      jump = FIRST_JUMP
+      continue
+    }
+    if (!last || !model) throw new Error('a jump without a place to jump from')
+
+    for (let again = 1; turn && !cameRound(turn) && again < LANDINGS; again++)
+      turn = yield* told(turns.turn(withHeat(turn.end, heatOf(start.states))))
+    if (!turn || !cameRound(turn)) {
+      jump = far >> 1
+      continue
+    }
+    const landed = landing(last.turn, turn, far, model, ({ peaks }) => risky(peaks[0], peaks[2]))
+    const factor = Math.max(
+      LEAST_GROWTH,
+      Math.min(MOST_GROWTH, SAFETY * Math.cbrt(tolerance / Math.max(landed.error, 1e-9))),
+    )
+    if (landed.error > tolerance) {
+      misses++
+      const fresh: Model | null = misses % MISSES === 0 ? yield* told(differences(job, turns, last.turn)) : null
+      place = {
+        ...last,
+        model: fresh
+          ? { ...fresh, at: model.at, gain: model.gain }
+          : bentTo(model, heatOf(turn.start.states), heatOf(turn.end.states)),
+      }
+      jump = Math.max(1, Math.floor(far * factor))
+      continue
+    }
+    if (landed.wary > 0) {
+      if (landed.wary === 1) break
+      jump = landed.wary - 1
+      continue
+    }
+    if (changed(last.turn, turn, seconds)) {
+      // What is new in it began somewhere on the way: where, is found by halving.
+      jump = far >> 1
+      continue
+    }
+    misses = 0
+    const n: number = last.n + far
+    computed.push({ n, turn, before: landed.gap })
+    place = { n, turn, model: landed.model }
+    jump = Math.max(FIRST_JUMP, Math.floor(far * factor))
+  }
+
+  const n = place ? place.n + 1 : 0
   const t = n * seconds
   const effort = { ...turns.effort }
-  if (t < duty.seconds) {
-    const from: Checkpoint = { ...start, t, clock: { phase: 0, phaseStart: t, cycles: n } }
-    const made = yield* run(job, { from, toFirstOpening: options.toFirstOpening })
-    tail = made.trace
+  let tail: Trace | null = null
+  if (n < whole || t < duty.seconds * (1 - 1e-12) || computed.length === 0) {
+    const start = place ? startAfter(place, 1) : coldStart(job, assemble(parts).states)
+    const from = { ...start, t, clock: { phase: 0, phaseStart: t, cycles: n } }
+    tail = (yield* run(job, { from, toFirstOpening: options.toFirstOpening })).trace
     for (const key of ['steps', 'rejected', 'rates', 'readings'] as const) effort[key] += tail.effort[key]
   }
-  return { seconds, computed, tail, effort, log }
+  return { seconds, computed: weighed(computed), tail, effort }
 }
-import * as m from './cycles/model.ts'
-function* lazy(): Generator<Progress, typeof m> {
-  return m
+
+/** True where a turn shows what the one before did not: stalls, misses its speed, passes its class, is limited. */
+function changed(from: Turn, to: Turn, seconds: number): boolean {
+  const kinds = ['stalled', 'speed not reached', 'class passed']
+  const shown = ({ trace }: Turn, kind: string) => trace.marks.some((mark) => mark.kind === kind)
+  const limited = ({ trace }: Turn) =>
+    trace.marks.reduce((sum, mark) => sum + (mark.kind === 'limit reached' ? mark.until - mark.t : 0), 0)
+  const [before, after] = [limited(from), limited(to)]
+  return (
+    kinds.some((kind) => shown(from, kind) !== shown(to, kind)) ||
+    ((before === 0 || after === 0) && Math.abs(after - before) > NOTICED * seconds)
+  )
+}
+
+function weighed(computed: readonly Omit<Computed, 'weight'>[]): readonly Computed[] {
+  const weights = computed.map(() => 1)
+  computed.forEach(({ before }, index) => {
+    if (!before) return
+    skipped(before, ({ share }) => {
+      weights[index] += share
+      weights[index - 1] += 1 - share
+      return true
+    })
+  })
+  return computed.map((one, index) => ({ ...one, weight: weights[index] }))
 }

@@ -42,7 +42,7 @@ export interface Run {
 }
 
 /** Above this the linear laws of copper and magnets mean nothing. °C */
-const DESTROYED_C = 300
+export const DESTROYED_C = 300
 /** First step of a segment, s. */
 const FIRST_STEP = 0.01
 /** Steps between two breaths. */

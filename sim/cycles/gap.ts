@@ -2,7 +2,7 @@
 import { type Defect, type Model, reach, walk } from './model.ts'
 import { HEAT, heatOf, type Turn } from './turn.ts'
 
-/** Skipped turns: `from` and `to` were run, `turns` later; the model at `from` and its defect at `to` tell the rest. */
+/** Skipped turns: `from` and `to` were run, `turns` apart; the model at `from`, and its defect at `to`, tell the rest. */
 export interface Gap {
   readonly from: Turn
   readonly to: Turn
@@ -30,7 +30,7 @@ export function skipped({ from, to, turns, model, defect }: Gap, visit: (turn: S
   const now: Skipped = { turn: 0, heat: new Float64Array(HEAT), peaks: new Float64Array(HEAT), share: 0 }
   walk(model, turns - 1, defect, (turn, z) => {
     const along = (z[0] - a[0]) * (b[0] - a[0]) + (z[1] - a[1]) * (b[1] - a[1])
-    const share = whole > 1e-12 ? Math.min(1, Math.max(0, along / whole)) : turn / turns
+    const share = whole > 0 ? Math.min(1, Math.max(0, along / whole)) : turn / turns
     now.turn = turn
     now.share = share
     for (let h = 0; h < HEAT; h++) {

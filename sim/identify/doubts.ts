@@ -2,7 +2,9 @@
 import type { Bench } from '../parts/bench.ts'
 import type { Plate } from '../parts/plate.ts'
 import { ASSUMPTIONS, type Assumed, type AssumptionName, between } from './assume.ts'
+import { heldPoints, partsBrushes } from './bench.ts'
 import type { MotorReadings } from './motor.ts'
+import { line, type Points } from './regress.ts'
 
 /** Readings and assumptions together: what identification starts from. */
 export interface Basis {
@@ -26,10 +28,17 @@ const PRINTED: Partial<Record<keyof Plate, number>> = {
   continuousPower: 0.05,
   continuousSpeed: 0.03,
   mass: 0.03,
+  printedWatts: 0.05,
+  continuousAmps: 0.03,
 }
 const METER = 0.02
 const CLAMP = 0.04
 const STOPWATCH = 0.05
+const SCALES_AND_SHAPE = 0.1
+/** An ohmmeter's last digit and its probes' contact, Ω (common practice, no source). */
+const PROBES = 0.05
+/** Half-width of an 8-in-10 band in standard deviations. */
+const EIGHT_IN_TEN = 1.28
 
 const assumption = (name: AssumptionName): Doubt => {
   const { low, usual, high, about } = ASSUMPTIONS[name]
@@ -64,45 +73,90 @@ const onBench = (name: string, about: string, change: (bench: Bench, where: numb
   }),
 })
 
+/**
+ * How far each reading may be off by itself, whatever the others are: as a tilt of their line and as a lift of all
+ * of it, each at 8 in 10. What they scatter about the line, and what a meter reads them to.
+ */
+function strays(points: Points): { tilt: (x: number) => number; lift: number } {
+  const { scatter, middle, reach } = line(points)
+  const mean = points.reduce((sum, [, y]) => sum + y, 0) / points.length
+  const each = Math.hypot(EIGHT_IN_TEN * scatter, METER * mean)
+  return {
+    tilt: (x) => (reach > 0 ? (each * (x - middle)) / reach : 0),
+    lift: each / Math.sqrt(points.length),
+  }
+}
+
+function ohmsDoubts({ ohms }: Bench): Doubt[] {
+  if (ohms.length === 0) return []
+  const lowest = Math.min(...ohms)
+  const mean = ohms.reduce((sum, r) => sum + r, 0) / ohms.length
+  // The lowest is brush contact at its best; what the shaft positions differ by is how well that is known.
+  const off = Math.hypot(METER * lowest, (mean - lowest) / 2, PROBES)
+  return [
+    onBench('ohms', 'ohms between the leads', (bench, where) => ({
+      ...bench,
+      ohms: bench.ohms.map((r) => r + where * off),
+    })),
+  ]
+}
+
+function heldDoubts(bench: Bench): Doubt[] {
+  if (bench.locked.length === 0) return []
+  const held = (name: string, change: (volts: number, amps: number) => number): Doubt =>
+    onBench(name, 'volts at amps, shaft held', (b, where) => ({
+      ...b,
+      locked: b.locked.map(({ volts, amps }) => ({ volts: volts + where * change(volts, amps), amps })),
+    }))
+  const gain = Math.hypot(METER, CLAMP)
+  if (partsBrushes(bench)) {
+    const { tilt, lift } = strays(heldPoints(bench))
+    return [
+      held('locked', (volts) => gain * volts),
+      held('locked tilt', (_, amps) => tilt(amps)),
+      held('locked lift', () => lift),
+    ]
+  }
+  const each = bench.locked.map(({ volts, amps }) => volts / amps)
+  const mean = each.reduce((sum, r) => sum + r, 0) / each.length
+  const share = Math.hypot(gain, (mean - Math.min(...each)) / mean)
+  return [held('locked', (volts) => share * volts)]
+}
+
+function freeDoubts({ running }: Bench): Doubt[] {
+  if (running.length === 0) return []
+  const free = (name: string, change: (amps: number, volts: number) => number): Doubt =>
+    onBench(name, 'amps running free', (b, where) => ({
+      ...b,
+      running: b.running.map((run) => ({
+        ...run,
+        amps: Math.max(0, run.amps + where * change(run.amps, run.volts)),
+      })),
+    }))
+  // Volts stand for speeds here: those may not have been read, and go with them.
+  const { tilt, lift } = strays(running.map(({ volts, amps }) => [volts, amps]))
+  return [
+    free('running', (amps) => CLAMP * amps),
+    free('running tilt', (_, volts) => tilt(volts)),
+    free('running lift', () => lift),
+    onBench('running speed', 'volts and speed running free', (b, where) => ({
+      ...b,
+      running: b.running.map((run) => ({ ...run, speed: run.speed && run.speed * (1 + where * METER) })),
+    })),
+  ]
+}
+
 /** Every doubt that bears on these readings. */
 export function doubtsOf({ plate, bench }: MotorReadings): Doubt[] {
   const found: Doubt[] = (Object.keys(ASSUMPTIONS) as AssumptionName[]).map(assumption)
   for (const [name, share] of Object.entries(PRINTED) as [keyof Plate, number][])
     if (plate[name] !== undefined) found.push(printed(name, share))
-  if (bench.ohms.length > 0) {
-    const lowest = Math.min(...bench.ohms)
-    const mean = bench.ohms.reduce((sum, r) => sum + r, 0) / bench.ohms.length
-    // The lowest is brush contact at its best; what the shaft positions differ by is how well that is known.
-    const share = Math.hypot(METER, (mean - lowest) / 2 / lowest)
-    found.push(
-      onBench('ohms', 'ohms between the leads', (b, where) => ({
-        ...b,
-        ohms: b.ohms.map((r) => r * (1 + where * share)),
-      })),
-    )
-  }
-  if (bench.locked.length > 0)
-    found.push(
-      onBench('locked', 'volts at amps, shaft held', (b, where) => ({
-        ...b,
-        locked: b.locked.map(({ volts, amps }) => ({
-          volts: volts * (1 + where * Math.hypot(METER, CLAMP)),
-          amps,
-        })),
-      })),
-    )
+  found.push(...ohmsDoubts(bench), ...heldDoubts(bench), ...freeDoubts(bench))
   if (bench.spin.length > 0)
     found.push(
       onBench('spin', 'volts made by turning', (b, where) => ({
         ...b,
         spin: b.spin.map(({ speed, volts }) => ({ speed, volts: volts * (1 + where * METER) })),
-      })),
-    )
-  if (bench.running.length > 0)
-    found.push(
-      onBench('running', 'amps running free', (b, where) => ({
-        ...b,
-        running: b.running.map((run) => ({ ...run, amps: run.amps * (1 + where * CLAMP) })),
       })),
     )
   if (bench.coast.length > 0)
@@ -116,7 +170,7 @@ export function doubtsOf({ plate, bench }: MotorReadings): Doubt[] {
     found.push(
       onBench('flywheelMass', 'flywheel mass and shape', (b, where) => ({
         ...b,
-        flywheelMass: (b.flywheelMass ?? 0) * (1 + where * 0.1),
+        flywheelMass: (b.flywheelMass ?? 0) * (1 + where * SCALES_AND_SHAPE),
       })),
     )
   return found

@@ -62,7 +62,7 @@ export function spreads(question: Question, solution: Solution): Partial<Record<
   for (const name of unknowns.active) {
     const value = numbers[name]
     const slopes = beside.map((moved, k) => Math.log(moved[name] / value) / unknowns.all[k].step)
-    const spread = Math.exp(0.5 * full(slopes))
+    const spread = Math.exp(EIGHT_IN_TEN * full(slopes))
     // How far the usual pattern leaves it open once the whole is known.
     const stray = unknowns.all.reduce(
       (sum, unknown, k) => (unknown.name in STRAYS ? sum + (slopes[k] * unknown.give) ** 2 : sum),

@@ -105,21 +105,23 @@ export function scaleOf(readings: MotorReadings, rating: Rating, assume: Assumed
   return { numbers: numbers(used), asked, used, usual, formFactor }
 }
 
-/** How far the usual scale is looked at, smaller and larger, and how closely. */
-const FARTHEST = 50
-const CLOSE = 1e-7
+/** How far the usual scale is looked at, larger and smaller, and how closely. */
+const FARTHEST = 64
+const CLOSE = 1e-8
 
 /**
- * What the usual scale is divided by where the rating just keeps its limit, by root; beyond the farthest looked at,
- * that one. The rise goes nearly straight with it, so few looks are enough.
+ * What the usual scale is divided by where the rating just keeps its limit; the farthest looked at where that lies
+ * beyond. The rise goes nearly straight with it, but far out everything runs away: so up by factors from the coolest.
  */
 function shrinkAsked(over: (shrink: number) => number): number {
-  const [least, most] = [1 / FARTHEST, FARTHEST]
-  if (!(over(most) > 0)) return most
-  if (!(over(least) < 0)) return least
-  // Up by factors from the coolest: far out everything runs away, and a root is found slowly there.
-  let low = least
-  let high = 4 * least
-  for (; high < most && over(high) < 0; high *= 4) low = high
-  return root(over, low, Math.min(high, most), over(low), over(Math.min(high, most)), CLOSE)
+  let low = 1 / FARTHEST
+  let atLow = over(low)
+  if (!(atLow < 0)) return low
+  for (let high = 4 * low; high <= FARTHEST; high *= 4) {
+    const atHigh = over(high)
+    if (atHigh >= 0) return root(over, low, high, atLow, atHigh, CLOSE)
+    low = high
+    atLow = atHigh
+  }
+  return FARTHEST
 }

@@ -22,6 +22,7 @@ export function gapWords(log: Log, trace: Trace, units: Units): string {
   const most = gaps.reduce((top, gap) => Math.max(top, Math.abs(gap)), 0)
   const over = `over ${duration(Math.min(end, log.time[log.rows - 1]))}`
   if (most < NEAR) return `The can was logged where it was foretold, to ${told(most)}, ${over}.`
-  if (Math.abs(mean) < NEAR) return `On average the can was logged where it was foretold, ${told(most)} off at most, ${over}.`
+  if (Math.abs(mean) < NEAR)
+    return `On average the can was logged where it was foretold, ${told(most)} off at most, ${over}.`
   return `On average the can was logged ${told(Math.abs(mean))} ${mean > 0 ? 'hotter' : 'cooler'} than foretold, ${told(most)} off at most, ${over}.`
 }

@@ -26,6 +26,29 @@ const enter = async (page: Page, label: string, text: string) => {
   await box.press('Enter')
 }
 
+/** A field of zone J or of a panel. */
+const fill = async (page: Page, within: string, label: string, text: string) => {
+  const box = page.locator(within).getByLabel(label, { exact: true }).first()
+  await box.fill(text)
+  await box.press('Enter')
+}
+
+/** Readings of a motor a little weaker than its plate. */
+const measured = async (page: Page) => {
+  await fill(page, 'bench-zone', 'Winding ohms', '1.1')
+  await fill(page, 'bench-zone', 'Turned at', '1500')
+  await fill(page, 'bench-zone', 'Makes', '40')
+  await fill(page, 'bench-zone', 'No-load volts', '120')
+  await fill(page, 'bench-zone', 'No-load amps', '1.1')
+  await page.waitForTimeout(1500)
+}
+
+const exampleLog = async (page: Page) => {
+  await page.getByRole('button', { name: 'Look at an invented one' }).click()
+  await page.locator('warm-up-fit').waitFor()
+  await page.waitForTimeout(1000)
+}
+
 const toTop = (page: Page) => page.evaluate(() => scrollTo(0, 0))
 
 const desktop = { width: 1440, height: 900 }
@@ -48,6 +71,76 @@ const shots: readonly Shot[] = [
     }),
   ),
   { name: '14-panel-phone', view: phone, act: station('Motor'), part: '#A' },
+  {
+    name: '15-motor-measured',
+    view: desktop,
+    part: '#A',
+    async act(page) {
+      await measured(page)
+      await station('Motor')(page)
+      for (const lid of ['More from the plate', 'More readings', 'The numbers that follow'])
+        await page.getByText(lid, { exact: true }).click()
+    },
+  },
+  {
+    name: '16-motor-complains',
+    view: { ...desktop, dark: true },
+    part: '#A',
+    async act(page) {
+      await station('Motor')(page)
+      await enter(page, 'Plate power', '2.5')
+      await page.waitForTimeout(1500)
+    },
+  },
+  { name: '40-bench-bare', view: desktop, part: '#J' },
+  { name: '41-bench-measured', view: desktop, part: '#J', act: measured },
+  {
+    name: '42-bench-log',
+    view: desktop,
+    part: '#J',
+    async act(page) {
+      await measured(page)
+      await exampleLog(page)
+    },
+  },
+  {
+    name: '43-bench-log-dark',
+    view: { ...desktop, dark: true },
+    part: '#J',
+    act: exampleLog,
+  },
+  {
+    name: '44-bench-phone',
+    view: phone,
+    part: '#J',
+    async act(page) {
+      await measured(page)
+      await exampleLog(page)
+    },
+  },
+  { name: '45-bench-tablet', view: tablet, part: '#J', act: exampleLog },
+  { name: '46-log-over-time', view: desktop, part: '#B', act: exampleLog },
+  {
+    name: '47-log-over-time-used',
+    view: desktop,
+    part: '#B',
+    async act(page) {
+      await exampleLog(page)
+      await page.getByRole('button', { name: 'Use these heat numbers' }).click()
+      await page.waitForTimeout(2500)
+    },
+  },
+  {
+    name: '48-log-refused',
+    view: desktop,
+    part: 'warm-up-step',
+    act: (page) =>
+      page.locator('warm-up-step input[type=file]').setInputFiles({
+        name: 'notes.csv',
+        mimeType: 'text/csv',
+        buffer: Buffer.from('when,what\n1,warm\n2,hot\n'),
+      }),
+  },
   {
     name: '20-error',
     view: desktop,

@@ -150,7 +150,7 @@ describe('a change', () => {
     expect(read(free).ok).toBe(true)
   })
   it('makes a list where something else stood in its place', () => {
-    const broken = scenario({ 'bench': { ohms: 'x' } })
+    const broken = scenario({ bench: { ohms: 'x' } })
     expect(withChange(broken, 'bench.ohms.0', '1 Ω').bench).toEqual({ ohms: ['1 Ω'] })
   })
   it('past the end of a list that is not there changes nothing', () => {

@@ -30,12 +30,12 @@ export function resultOf(now: State, id: string): Result {
   if (!entry) throw new Error(`no variant ${id}`)
   const reading = read(now.scenario, entry)
   if (!reading.ok) throw new Error(`${id} does not read`)
-  const { job, notes } = reading
+  const { job } = reading
   const { trace } = finish(run(job))
   return {
     text: withVariant(now.scenario, entry),
     job,
-    notes,
+    reading,
     key: canonical(job),
     trace,
     figures: judge(job, trace),

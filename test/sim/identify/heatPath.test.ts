@@ -18,19 +18,22 @@ const numbers = {
 }
 const loss = I * I * R20
 
-/** Heat into winding and frame for good, and copper heat for each kelvin over −235 °C: W, W, W/K. */
-function ends(times: number[], winding: number, frame: number, perKelvin: number, startC: number) {
+/** A path: heat into winding and frame (W), copper heat for each kelvin over −235 °C (W/K), start and air (°C). */
+function path(
+  times: readonly number[],
+  { winding = 0, frame = 0, perKelvin = 0, startC = Ta, on = times.map(() => 1), before = 0.5 },
+) {
   const column = (value: number) => new Float64Array(times.length).fill(value)
   const drive: Drive = {
     time: Float64Array.from(times),
-    copper: column(perKelvin),
+    copper: column(perKelvin).map((value, row) => value * on[row]),
     brushes: column(0),
-    friction: column(winding + frame),
+    friction: column(winding + frame).map((value, row) => value * on[row]),
     windingStill: column(1),
     windingFan: column(0),
     frameStill: column(1),
     frameFan: column(0),
-    running: new Uint8Array(times.length).fill(1),
+    running: Uint8Array.from(on),
     speed: column(1),
   }
   const conditions: Conditions = {
@@ -42,7 +45,7 @@ function ends(times: number[], winding: number, frame: number, perKelvin: number
     brushes: 1,
     friction: 1,
     shares: { frictionShare: winding / (winding + frame), brushShare: 0.5 },
-    first: column(0.5),
+    first: column(before),
   }
   const [windingC, frameC] = [column(0), column(0)]
   heatPath(drive, numbers, conditions, windingC, frameC)
@@ -56,7 +59,7 @@ describe.each([
   const times = (end: number) => Array.from({ length: steps + 1 }, (_, n) => (end * n) / steps)
 
   it.each([600, 1800])('O02, constant loss, after %i s', (end) => {
-    const [winding, frame] = ends(times(end), loss, Ph, 0, Ta)
+    const [winding, frame] = path(times(end), { winding: loss, frame: Ph })
     expect(winding).toBeCloseTo(answers.const_loss[`Tw_${end}s`], 8)
     expect(frame).toBeCloseTo(answers.const_loss[`Th_${end}s`], 8)
   })
@@ -64,8 +67,21 @@ describe.each([
   it.each([600, 1800])('O02, copper that warms, after %i s', (end) => {
     // R20 [1 + α(T − 20)] is R20 α (235 + T + moved): the same copper, on a thermometer moved by 1/α − 255 K.
     const moved = 1 / alpha20 - 255
-    const [winding, frame] = ends(times(end), 0, Ph, loss * alpha20, Ta + moved)
+    const [winding, frame] = path(times(end), {
+      frame: Ph,
+      perKelvin: loss * alpha20,
+      startC: Ta + moved,
+    })
     expect(winding - moved).toBeCloseTo(answers.copper_feedback[`Tw_${end}s`], 8)
     expect(frame - moved).toBeCloseTo(answers.copper_feedback[`Th_${end}s`], 8)
+  })
+})
+
+it('switched off between two readings: as if readings stood just before and just after', () => {
+  const heat = { winding: loss, frame: Ph, perKelvin: 0.2 }
+  const sought = path([0, 300, 400, 700], { ...heat, on: [1, 1, 0, 0], before: 0.3 })
+  const read = path([0, 300, 330, 330, 400, 700], { ...heat, on: [1, 1, 1, 0, 0, 0] })
+  sought.forEach((end, n) => {
+    expect(end).toBeCloseTo(read[n], 9)
   })
 })
