@@ -1,38 +1,31 @@
 // Envelope following: a duty that repeats is run a turn here and there, and the turns between follow from those.
-import { type Gap, skipped } from './cycles/gap.ts'
 import { landing } from './cycles/landing.ts'
 import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
+import { changed } from './cycles/changed.ts'
 import { differences } from './cycles/slope.ts'
-import { cameRound, coldStart, heatOf, type Start, type Turn, turner, withHeat } from './cycles/turn.ts'
+import { type CycleRun, type Stop, summed } from './cycles/summed.ts'
+import {
+  cameRound,
+  coldStart,
+  heatOf,
+  inJob,
+  type Start,
+  spend,
+  type Turn,
+  turner,
+  withHeat,
+} from './cycles/turn.ts'
 import { cycleSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { assemble } from './plant.ts'
 import { DESTROYED_C, type Progress, run } from './run.ts'
-import type { Effort, Trace } from './trace.ts'
+import type { Trace } from './trace.ts'
 
 export interface CycleOptions {
   /** How far from its place a turn may be run, K; the turns between lie closer. */
   readonly tolerance?: number
   /** Stop when the cutoff first opens. */
   readonly toFirstOpening?: boolean
-}
-
-/** A turn that was run: its number from 0, and the skipped ones before it. Its own time begins at 0. */
-export interface Computed {
-  readonly n: number
-  readonly turn: Turn
-  readonly before: Gap | null
-  /** For how many turns it stands in sums over the job: itself, and its share in its skipped neighbours. */
-  readonly weight: number
-}
-
-export interface CycleRun {
-  /** Length of a turn, s. */
-  readonly seconds: number
-  readonly computed: readonly Computed[]
-  /** The rest of the job, run directly, in the job's time; its sums start from nothing. Null: nothing was left. */
-  readonly tail: Trace | null
-  readonly effort: Effort
 }
 
 const TOLERANCE = 0.02
@@ -50,8 +43,6 @@ const LANDINGS = 3
 /** A drive that takes longer to come round, or a job that needs more turns run, is run directly. */
 const LONGEST_START = 12
 const MOST_COMPUTED = 250
-/** A share of the turn: current limits that come up and last no longer are not looked for among the skipped. */
-const NOTICED = 0.01
 
 /** Where the run has got to: the last turn run, and the model about its right start once it has come round. */
 interface Place {
@@ -75,13 +66,14 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   const seconds = cycleSeconds(duty)
   // Turns that end within the job, the last of them perhaps a rounding after it.
   const whole = seconds > 0 ? Math.floor((duty.seconds / seconds) * (1 + 1e-12)) : 0
+  const { states } = assemble(parts)
   const turns = turner(job)
   const opensAt = parts.cutoff.fitted === 'none' ? Infinity : parts.cutoff.opensAt
   const risky = (windingC: number, switchC: number) =>
     switchC > opensAt - NEAR || windingC > DESTROYED_C - NEAR
 
-  const computed: Omit<Computed, 'weight'>[] = []
-  let place: Place | null = null
+  const computed: Stop[] = []
+  let place = null as Place | null
   let jump = FIRST_JUMP
   let misses = 0
 
@@ -113,7 +105,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     const far: number = last && model ? room(model, last.turn, Math.min(jump, left)) : 1
     if (far === 0) break
 
-    const start: Start = last ? startAfter(last, far) : coldStart(job, assemble(parts).states)
+    const start: Start = last ? startAfter(last, far) : coldStart(job, states)
     let turn: Turn | null = yield* told(turns.turn(start))
     if (far === 1) {
       if (!turn) break
@@ -176,41 +168,17 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     jump = Math.max(FIRST_JUMP, Math.floor(far * factor))
   }
 
+  // What is left, or went its own way, is run directly.
   const n = place ? place.n + 1 : 0
   const t = n * seconds
   const effort = { ...turns.effort }
   let tail: Trace | null = null
-  if (n < whole || t < duty.seconds * (1 - 1e-12) || computed.length === 0) {
-    const start = place ? startAfter(place, 1) : coldStart(job, assemble(parts).states)
-    const from = { ...start, t, clock: { phase: 0, phaseStart: t, cycles: n } }
+  if (n === 0 || n < whole || t < duty.seconds * (1 - 1e-12)) {
+    const start = place ? startAfter(place, 1) : coldStart(job, states)
+    const from = inJob(start, n, t)
     tail = (yield* run(job, { from, toFirstOpening: options.toFirstOpening })).trace
-    for (const key of ['steps', 'rejected', 'rates', 'readings'] as const) effort[key] += tail.effort[key]
+    spend(effort, tail.effort)
   }
-  return { seconds, computed: weighed(computed), tail, effort }
+  return summed(seconds, computed, tail, effort, duty.seconds)
 }
 
-/** True where a turn shows what the one before did not: stalls, misses its speed, passes its class, is limited. */
-function changed(from: Turn, to: Turn, seconds: number): boolean {
-  const kinds = ['stalled', 'speed not reached', 'class passed']
-  const shown = ({ trace }: Turn, kind: string) => trace.marks.some((mark) => mark.kind === kind)
-  const limited = ({ trace }: Turn) =>
-    trace.marks.reduce((sum, mark) => sum + (mark.kind === 'limit reached' ? mark.until - mark.t : 0), 0)
-  const [before, after] = [limited(from), limited(to)]
-  return (
-    kinds.some((kind) => shown(from, kind) !== shown(to, kind)) ||
-    ((before === 0 || after === 0) && Math.abs(after - before) > NOTICED * seconds)
-  )
-}
-
-function weighed(computed: readonly Omit<Computed, 'weight'>[]): readonly Computed[] {
-  const weights = computed.map(() => 1)
-  computed.forEach(({ before }, index) => {
-    if (!before) return
-    skipped(before, ({ share }) => {
-      weights[index] += share
-      weights[index - 1] += 1 - share
-      return true
-    })
-  })
-  return computed.map((one, index) => ({ ...one, weight: weights[index] }))
-}

@@ -3,6 +3,7 @@ import { html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { answerOf } from '../sim/say/answer.ts'
 import { coolingTries, largerPulley, nextTry, pulleyTry } from './change/tries.ts'
+import { heatInUse, motorKey } from './change/warmUp.ts'
 import { demos } from './demos.ts'
 import { type Wish, wish } from './events.ts'
 import { chosenOf, type State, type Store } from './store.ts'
@@ -12,6 +13,8 @@ import './bar/answerStrip.ts'
 import './bar/topBar.ts'
 import './bar/undoNote.ts'
 import './zone/answer.ts'
+import './zone/bench.ts'
+import './zone/logLine.ts'
 import './zone/notes.ts'
 import './zone/overTime.ts'
 import './zone/variants.ts'
@@ -20,7 +23,14 @@ const ZONES = [
   { letter: 'A', name: 'Drive line' },
   { letter: 'B', name: 'Over time' },
   { letter: 'C', name: 'Variants' },
+  { letter: 'J', name: 'Bench' },
 ] as const
+
+/** How the log stands to the job: its heat numbers are taken, or its fit is of another motor. */
+const logOf = (state: State): { inUse: boolean; stale: boolean } => ({
+  inUse: heatInUse(state.scenario, state.logged),
+  stale: state.logged?.kind === 'read' && state.logged.fit !== null && motorKey(state) !== state.logged.motor,
+})
 
 @customElement('dw-page')
 export class Page extends LitElement {
@@ -28,7 +38,11 @@ export class Page extends LitElement {
   @property({ attribute: false }) grant!: (wish: Wish) => void
 
   private forget: (() => void) | undefined
-  private form = remembered((s) => [s.scenario, s.variants, s.chosen, s.readings, s.settings], formOf)
+  private form = remembered(
+    (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings],
+    formOf,
+  )
+  private log = remembered((s) => [s.scenario, s.variants, s.chosen, s.logged], logOf)
   private lines = remembered((s) => [s.results, s.variants, s.chosen], linesOf)
 
   // In the light: links to letters, print and the sheet's own styles reach it there.
@@ -74,6 +88,8 @@ export class Page extends LitElement {
     const next = shown ? nextTry(state, shown.result) : null
     const reading = state.readings.get(chosenOf(state).id)
     const lines = this.lines(state)
+    const { logged } = state
+    const { inUse, stale } = this.log(state)
     return html`
       <a class="skip" href="#A">Skip to the answer</a>
       <header>
@@ -93,8 +109,13 @@ export class Page extends LitElement {
           <span class="letter" aria-hidden="true">B</span>
           <div class="zone-head"><h2>Over time</h2><p>Drag across the charts: the drive line above follows.</p></div>
           ${
+            logged?.kind === 'read'
+              ? html`<log-line .logged=${logged} .result=${shown?.result ?? null} .units=${units} ?inUse=${inUse}></log-line>`
+              : nothing
+          }
+          ${
             lines.length > 0
-              ? html`<over-time .shown=${lines} .units=${units} .at=${state.moment} .windowFrom=${shownWindow[0]}
+              ? html`<over-time .shown=${lines} .log=${logged?.kind === 'read' && logged.shown ? logged.log : null} .units=${units} .at=${state.moment} .windowFrom=${shownWindow[0]}
                   .windowTo=${shownWindow[1]}></over-time>`
               : nothing
           }
@@ -102,6 +123,11 @@ export class Page extends LitElement {
         <section class="zone" id="C" tabindex="-1" aria-label="Variants">
           <span class="letter" aria-hidden="true">C</span>
           ${this.variants(state)}
+        </section>
+        <section class="zone" id="J" tabindex="-1" aria-label="Measure at the bench">
+          <span class="letter" aria-hidden="true">J</span>
+          <div class="zone-head"><h2>Measure at the bench</h2><p>Each reading takes the place of an estimate, and the answer follows at once.</p></div>
+          <bench-zone .form=${this.form(state)} .logged=${logged} ?inUse=${inUse} ?stale=${stale}></bench-zone>
         </section>
       </main>
       <undo-note .undo=${state.undo}></undo-note>

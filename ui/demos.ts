@@ -1,5 +1,6 @@
 // The example jobs, brought in with the page, as the text of their files.
 import { readFile } from '../sim/read.ts'
+import appleMillWarmUp from '../scenarios/appleMillWarmUp.csv?raw'
 import type { Scenario } from '../sim/scenario.ts'
 
 const files = import.meta.glob<string>(['../scenarios/*.json', '!../scenarios/schema.json'], {
@@ -7,6 +8,9 @@ const files = import.meta.glob<string>(['../scenarios/*.json', '!../scenarios/sc
   import: 'default',
   eager: true,
 })
+
+/** A log to look at for those who have none yet: of the apple mill's motor. */
+export const exampleLog = { file: 'appleMillWarmUp.csv', text: appleMillWarmUp } as const
 
 /** The job that stands on the page at first. */
 const FIRST = 'appleMill'

@@ -1,5 +1,8 @@
-// A job file dropped anywhere on the page is opened.
+// A file dropped anywhere on the page is opened: a table as a warm-up log, anything else as a job.
 import type { Wish } from './events.ts'
+
+/** Names of tables, and of spreadsheets, which the log reader sends back with a word of advice. */
+const TABLE = /\.(csv|tsv|txt|log|dat|xlsx?|ods|numbers)$/i
 
 export function dropsOn(target: HTMLElement, grant: (wish: Wish) => void): void {
   const carriesFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') === true
@@ -16,6 +19,9 @@ export function dropsOn(target: HTMLElement, grant: (wish: Wish) => void): void 
     const file = event.dataTransfer?.files[0]
     if (!file) return
     event.preventDefault()
-    grant({ kind: 'open file', file })
+    const forLogs = event
+      .composedPath()
+      .some((place) => place instanceof HTMLElement && place.dataset.drop === 'log')
+    grant({ kind: forLogs || TABLE.test(file.name) ? 'open log' : 'open file', file })
   })
 }

@@ -2,9 +2,13 @@
 import type { Problem } from '../sim/problem.ts'
 import { LARGEST_FILE, read, readFile } from '../sim/read.ts'
 import { replaced, toSave } from './change/job.ts'
+import { fitted, type Logged, takeLog } from './change/warmUp.ts'
+import { exampleLog } from './demos.ts'
+import { tooLarge } from '../sim/identify/log.ts'
 import type { Checker } from './check.ts'
 import type { Wish } from './events.ts'
 import type { Runner } from './runner.ts'
+import { logText } from './logText.ts'
 import { saveSettings } from './settings.ts'
 import type { State, Store } from './store.ts'
 import { granted } from './wishes.ts'
@@ -22,7 +26,9 @@ export async function grant(store: Store, runner: Runner, checker: Checker, wish
   else if (wish.kind === 'open file') {
     const opened = await opening(wish.file)
     store.change((state) => opened(state))
-  }
+  } else if (wish.kind === 'open log') await openLog(store, wish.file)
+  else if (wish.kind === 'example log') showLog(store, takeLog(exampleLog.file, exampleLog.text))
+  if (store.state.logged?.kind === 'read' && store.state.logged.fit === null) fitSoon(store)
 }
 
 /** What opening a file does to the state: another job in it, or a notice saying why not. */
@@ -38,6 +44,26 @@ async function opening(file: File): Promise<(state: State) => State> {
   const checked = read(found.scenario)
   if (!checked.ok) return refused(checked.problems)
   return (state) => replaced(state, found.scenario)
+}
+
+/** Reads a log file and puts it on the page. */
+async function openLog(store: Store, file: File): Promise<void> {
+  const large = tooLarge(file.size)
+  if (large) return showLog(store, { kind: 'refused', file: file.name, ...large })
+  const bytes = await file.arrayBuffer().catch(() => new ArrayBuffer(0))
+  showLog(store, takeLog(file.name, logText(bytes)))
+}
+
+const showLog = (store: Store, logged: Logged): void => store.change((state) => ({ ...state, logged }))
+
+/** Fits once the page has said that it will: a fit holds everything up for a moment. */
+function fitSoon(store: Store): void {
+  const asked = store.state.logged
+  requestAnimationFrame(() =>
+    setTimeout(() => {
+      if (store.state.logged === asked) store.change(fitted)
+    }),
+  )
 }
 
 /** Hands the job to the browser as a file to save. */

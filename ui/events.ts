@@ -2,6 +2,7 @@
 import type { Scenario } from '../sim/scenario.ts'
 import type { Station } from '../sim/say/stations.ts'
 import type { Units } from '../sim/say/units.ts'
+import type { ReadingPath } from './edit/readings.ts'
 import type { Size, Theme } from './settings.ts'
 
 /** Kinds of cut a step can have. */
@@ -14,6 +15,8 @@ export type Wish =
   | { readonly kind: 'remove step'; readonly index: number }
   | { readonly kind: 'cut kind'; readonly index: number; readonly cut: CutKind }
   | { readonly kind: 'surge'; readonly index: number; readonly on: boolean }
+  | { readonly kind: 'add reading'; readonly of: ReadingPath }
+  | { readonly kind: 'remove reading'; readonly of: ReadingPath; readonly index: number }
   | { readonly kind: 'choose'; readonly id: string }
   | { readonly kind: 'copy' }
   | { readonly kind: 'remove'; readonly id: string }
@@ -30,6 +33,13 @@ export type Wish =
   | { readonly kind: 'window'; readonly from: number; readonly to: number }
   | { readonly kind: 'job'; readonly scenario: Scenario }
   | { readonly kind: 'open file'; readonly file: File }
+  | { readonly kind: 'open log'; readonly file: File }
+  | { readonly kind: 'example log' }
+  | { readonly kind: 'held speed'; readonly text: string }
+  | { readonly kind: 'fit again' }
+  | { readonly kind: 'show log'; readonly on: boolean }
+  | { readonly kind: 'forget log' }
+  | { readonly kind: 'use heat' }
   | { readonly kind: 'save' }
   | { readonly kind: 'dismiss' }
   | { readonly kind: 'cancel' }

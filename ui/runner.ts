@@ -51,7 +51,7 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
   const ask = async (entry: Entry, reading: Extract<Read, { ok: true }>, key: string) => {
     const control = new AbortController()
     const { id } = entry
-    const { job, notes } = reading
+    const { job } = reading
     asking.set(id, { key, control })
     const since = performance.now()
     setWorking(id, { key, t: 0, of: job.duty.seconds, since })
@@ -66,16 +66,16 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     )
     if (asking.get(id)?.control !== control) return
     asking.delete(id)
-    if (reply.kind === 'done') arrived(id, { text, job, key, notes, ...reply })
+    if (reply.kind === 'done') arrived(id, { text, job, key, reading, ...reply })
     else if (reply.kind !== 'cancelled')
       store.change((state) => ({ ...state, stopped: `The calculation was lost: ${reply.why}.` }))
     setWorking(id, null)
     watchSlow()
   }
 
-  const arrived = (id: string, { text, job, key, notes, trace, figures }: Result) =>
+  const arrived = (id: string, { text, job, key, reading, trace, figures }: Result) =>
     store.change((state) => {
-      const result: Result = { text, job, key, notes, trace, figures }
+      const result: Result = { text, job, key, reading, trace, figures }
       const next = { ...state, results: new Map(state.results).set(id, result) }
       return id === state.chosen ? withView(next, result, !state.results.has(id) && state.moment === 0) : next
     })

@@ -3,10 +3,12 @@ import type { CrossCheck } from '../sim/crossCheck.ts'
 import type { Job } from '../sim/job.ts'
 import type { Figures } from '../sim/judge.ts'
 import type { Problem } from '../sim/problem.ts'
-import type { Read } from '../sim/read.ts'
+import type { Accepted, Read } from '../sim/read.ts'
 import type { Station } from '../sim/say/stations.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
+import type { Logged } from './change/warmUp.ts'
+import type { Drafts } from './edit/readings.ts'
 import type { Settings } from './settings.ts'
 
 /** A variant with an id that lasts as long as the page; AS_FOUND is the job itself, without changes. */
@@ -22,7 +24,8 @@ export interface Result {
   readonly job: Job
   /** Equal for equal jobs. */
   readonly key: string
-  readonly notes: readonly Problem[]
+  /** What the job was read from; its notes are worked out when somebody asks. */
+  readonly reading: Accepted
   readonly trace: Trace
   readonly figures: Figures
 }
@@ -60,6 +63,10 @@ export interface State {
   readonly scenario: Scenario
   readonly variants: readonly Entry[]
   readonly chosen: string
+  /** Bench readings that are not whole yet. */
+  readonly drafts: Drafts
+  /** The warm-up log on the page. */
+  readonly logged: Logged | null
   /** Variants made so far: numbers their ids. */
   readonly made: number
   /** By id: each variant as the reader took it. What is asked. */

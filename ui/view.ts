@@ -1,5 +1,6 @@
 // From the state to what the zones are given: the answer on show, the form, the lines to draw.
 import { assemble } from '../sim/plant.ts'
+import { drafted } from './change/bench.ts'
 import { asked } from './change/inputs.ts'
 import type { FormState } from './edit/field.ts'
 import type { Shown } from './plot/shown.ts'
@@ -21,10 +22,12 @@ export function formOf(state: State): FormState {
   const chosen = chosenOf(state)
   const reading = state.readings.get(chosen.id)
   return {
-    asked: asked(state),
+    asked: drafted(asked(state), state.drafts),
     found: state.scenario,
     variant: chosen.id === entriesOf(state)[0].id ? null : chosen.name,
     problems: reading?.ok === false ? reading.problems : [],
+    notes: reading?.ok ? reading.notes : [],
+    motor: reading?.ok ? reading.motor : null,
     units: state.settings.units,
   }
 }

@@ -1,17 +1,37 @@
 // Wishes that only change the state: each to its own function. Those that reach out of the page are in effects.ts.
+import { addReading, editBench, removeReading } from './change/bench.ts'
 import { changeCut, changeSurge, edit } from './change/inputs.ts'
 import { replaced } from './change/job.ts'
 import { addStep, removeStep } from './change/steps.ts'
+import { type ReadLogged, useHeat } from './change/warmUp.ts'
 import { choose, copy, remove, rename, tryOut, undo } from './change/variants.ts'
 import { stationOf } from './edit/groups.ts'
 import type { Wish } from './events.ts'
 import type { State } from './store.ts'
 
+/** The state with its log changed, if there is one. */
+const logged = (state: State, change: Partial<ReadLogged>): State =>
+  state.logged?.kind === 'read' ? { ...state, logged: { ...state.logged, ...change } } : state
+
 /** The state after a wish; the same one where the wish is none of the state's. */
 export function granted(state: State, wish: Wish): State {
   switch (wish.kind) {
     case 'edit':
-      return edit(state, { [wish.path]: wish.text })
+      return editBench(state, wish.path, wish.text) ?? edit(state, { [wish.path]: wish.text })
+    case 'add reading':
+      return addReading(state, wish.of)
+    case 'remove reading':
+      return removeReading(state, wish.of, wish.index)
+    case 'held speed':
+      return logged(state, { held: wish.text, fit: null })
+    case 'fit again':
+      return logged(state, { fit: null })
+    case 'show log':
+      return logged(state, { shown: wish.on })
+    case 'forget log':
+      return { ...state, logged: null }
+    case 'use heat':
+      return useHeat(state)
     case 'add step':
       return addStep(state)
     case 'remove step':
@@ -57,6 +77,8 @@ export function granted(state: State, wish: Wish): State {
     case 'dismiss':
       return { ...state, notice: null, stopped: null }
     case 'open file':
+    case 'open log':
+    case 'example log':
     case 'save':
     case 'cancel':
     case 'again':

@@ -98,9 +98,10 @@ export function walk(
 ): Float64Array {
   const z = model.at.slice()
   for (let n = 1; n <= turns; n++) {
-    const weight = defect && defect.far > 0 ? (reach(model.at, z) / defect.far) ** 2 : 0
+    // No more than was found: a way back and forth, or one of no length, must not feed on itself.
+    const weight = defect ? Math.min(1, reach(model.at, z) / Math.max(defect.far, 1e-9)) ** 2 : 0
     foresee(model, z, z)
-    if (weight > 0) for (let h = 0; h < HEAT; h++) z[h] += weight * defect!.value[h]
+    if (defect) for (let h = 0; h < HEAT; h++) z[h] += weight * defect.value[h]
     if (!visit(n, z)) break
   }
   return z

@@ -49,6 +49,13 @@ export function withHeat(start: Start, heat: Float64Array): Start {
   return startWith(states, start.asked, start.on)
 }
 
+/** A start in the job's own time, as that of turn `n` at t (s). */
+export const inJob = (start: Start, n: number, t: number): Checkpoint => ({
+  ...start,
+  t,
+  clock: { phase: 0, phaseStart: t, cycles: n },
+})
+
 /** More than this apart in speed, a turn does not end as it began. rad/s */
 const SAME_SPEED = 1
 
@@ -61,6 +68,11 @@ export function cameRound({ start, end }: Turn): boolean {
     near(start.asked, end.asked) &&
     speeds.every((state) => near(start.states[state], end.states[state]))
   )
+}
+
+/** Adds to an effort. */
+export function spend(total: { -readonly [K in keyof Effort]: Effort[K] }, more: Effort): void {
+  for (const key of ['steps', 'rejected', 'rates', 'readings'] as const) total[key] += more[key]
 }
 
 /** Turns of one job, and what they have cost so far. */
@@ -80,7 +92,7 @@ export function turner(job: Job): Turner {
     effort,
     *turn(start, bare = false) {
       const { trace } = yield* run(job, { from: start, until: seconds, toFirstOpening: true, statesOnly: bare })
-      for (const key of ['steps', 'rejected', 'rates', 'readings'] as const) effort[key] += trace.effort[key]
+      spend(effort, trace.effort)
       const last = trace.checkpoints.at(-1)
       if (trace.ending.kind !== 'finished' || !last || last.open) return null
       const heat = heatOf(start.states)

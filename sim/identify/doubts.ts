@@ -75,16 +75,13 @@ const onBench = (name: string, about: string, change: (bench: Bench, where: numb
 
 /**
  * How far each reading may be off by itself, whatever the others are: as a tilt of their line and as a lift of all
- * of it, each at 8 in 10. What they scatter about the line, and what a meter reads them to.
+ * of it, each at 8 in 10. What they scatter about the line, and what a meter reads them to. Needs two x at least.
  */
 function strays(points: Points): { tilt: (x: number) => number; lift: number } {
   const { scatter, middle, reach } = line(points)
   const mean = points.reduce((sum, [, y]) => sum + y, 0) / points.length
   const each = Math.hypot(EIGHT_IN_TEN * scatter, METER * mean)
-  return {
-    tilt: (x) => (reach > 0 ? (each * (x - middle)) / reach : 0),
-    lift: each / Math.sqrt(points.length),
-  }
+  return { tilt: (x) => (each * (x - middle)) / reach, lift: each / Math.sqrt(points.length) }
 }
 
 function ohmsDoubts({ ohms }: Bench): Doubt[] {
@@ -133,17 +130,17 @@ function freeDoubts({ running }: Bench): Doubt[] {
         amps: Math.max(0, run.amps + where * change(run.amps, run.volts)),
       })),
     }))
-  // Volts stand for speeds here: those may not have been read, and go with them.
-  const { tilt, lift } = strays(running.map(({ volts, amps }) => [volts, amps]))
-  return [
+  const found = [
     free('running', (amps) => CLAMP * amps),
-    free('running tilt', (_, volts) => tilt(volts)),
-    free('running lift', () => lift),
     onBench('running speed', 'volts and speed running free', (b, where) => ({
       ...b,
       running: b.running.map((run) => ({ ...run, speed: run.speed && run.speed * (1 + where * METER) })),
     })),
   ]
+  if (new Set(running.map(({ volts }) => volts)).size < 2) return found
+  // Volts stand for speeds here: those may not have been read, and go with them.
+  const { tilt, lift } = strays(running.map(({ volts, amps }) => [volts, amps]))
+  return [...found, free('running tilt', (_, volts) => tilt(volts)), free('running lift', () => lift)]
 }
 
 /** Every doubt that bears on these readings. */

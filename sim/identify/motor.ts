@@ -82,7 +82,7 @@ export const usualBrushDrop = (volts: number): number => (volts >= 60 ? 1.5 : vo
 const rotorInertia = (mass: number): number => 6e-5 * mass ** (5 / 3)
 
 /** Temperatures of winding and frame that the plate speaks of. °C */
-function plateTemperatures(plate: Plate, assume: Assumed): { windingC: number; frameC: number } {
+export function plateTemperatures(plate: Plate, assume: Assumed): { windingC: number; frameC: number } {
   if (plate.values === 'cold') return { windingC: 20, frameC: 20 }
   return {
     windingC: between(25, 75, 110, assume.plateWarmth),

@@ -47,9 +47,7 @@ export function origins(
   const fromPlate = (how: string): Origin =>
     guessed === '' ? { from: 'plate', how } : estimated(`${how}; its ${guessed} guessed`)
   const friction =
-    told.friction === 'free'
-      ? measured('amps running free')
-      : estimated('no-load amps of 7 % of plate amps')
+    told.friction === 'free' ? measured('amps running free') : estimated('no-load amps of 7 % of plate amps')
   const mass = estimated(
     plate.mass === undefined ? 'a mass of 4 kg for each kW of plate volts times amps' : 'its mass',
   )

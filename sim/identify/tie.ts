@@ -1,7 +1,7 @@
 // Resistance and constant: what was measured of them, and the other by the plate's voltage equation and torque.
 import type { Point } from './point.ts'
 
-/** V, Ω and V·s/rad at 20 °C; copper and flux as ratios of plate temperature to that. */
+/** V, A, Ω and V·s/rad at 20 °C; copper and flux as ratios of plate temperature to that. */
 export interface Ends {
   readonly point: Point
   readonly noLoadAmps: number
@@ -17,7 +17,7 @@ export interface Ends {
 export interface Tied {
   readonly resistance: number
   readonly constant: number
-  /** The plate's point; a speed that was not printed then follows from a measured constant. */
+  /** The plate's point: speed and power that were not printed follow from what was measured. */
   readonly point: Point
 }
 
@@ -26,31 +26,44 @@ const ROUNDS = 30
 
 export function tie(ends: Ends): Tied {
   const { point, noLoadAmps, brushDrop, copper, flux, resistance, free } = ends
-  const { volts, amps, power } = point
+  const { volts, amps } = point
   const left = volts - brushDrop
+  const load = amps - noLoadAmps
+  const noSpeed = point.guessed.includes('speed')
   const turning = (ohms: number) => left - ohms * copper * amps
-  /** Speed at plate load of a motor of this constant: as printed, or what its ohms or plate power leave it. */
-  const speedOf = (constant: number): number => {
-    if (!point.guessed.includes('speed')) return point.speed
-    return (resistance === null ? power / (amps - noLoadAmps) : turning(resistance)) / (constant * flux)
-  }
+  /** Speed at plate load of a motor of this measured constant: as printed, or what its ohms or plate power leave it. */
+  const speedOf = (constant: number): number =>
+    noSpeed
+      ? (resistance === null ? point.power / load : turning(resistance)) / (constant * flux)
+      : point.speed
   const ohmsOf = (constant: number): number =>
     resistance ?? (left - constant * flux * speedOf(constant)) / amps / copper
 
   let measured = ends.constant ?? free(resistance ?? 0)
   if (ends.constant === null && resistance === null)
     for (let n = 0; n < ROUNDS && measured !== null; n++) measured = free(ohmsOf(measured))
+
   if (measured !== null) {
     const speed = speedOf(measured)
     const guessed = point.guessed.filter((name) => name !== 'speed')
+    const known = { resistance: ohmsOf(measured), constant: measured }
     return {
-      resistance: ohmsOf(measured),
-      constant: measured,
-      point: { ...point, speed, torque: power / speed, guessed },
+      ...known,
+      point: withPower({ ...point, speed, guessed }, measured * flux * load, noSpeed && resistance === null),
     }
   }
-  if (resistance !== null)
-    return { resistance, constant: turning(resistance) / point.speed / flux, point }
-  const constant = point.torque / (amps - noLoadAmps) / flux
-  return { resistance: ohmsOf(constant), constant, point }
+  if (resistance !== null) {
+    const back = turning(resistance) / point.speed
+    return { resistance, constant: back / flux, point: withPower(point, back * load, false) }
+  }
+  const constant = point.torque / load / flux
+  return { resistance: (left - constant * flux * point.speed) / amps / copper, constant, point }
+}
+
+/** The point with its torque; a power that was not printed follows from it, unless speed itself came from power. */
+function withPower(point: Point, torque: number, spent: boolean): Point {
+  if (!point.guessed.includes('power') || spent || !(torque > 0))
+    return { ...point, torque: point.power / point.speed }
+  const guessed = point.guessed.filter((name) => name !== 'power')
+  return { ...point, torque, power: torque * point.speed, guessed }
 }

@@ -1,7 +1,7 @@
 // Which room may import which: the downhill order as one table, and a reader of import lines that checks it.
 import { posix } from 'node:path'
 
-const ground = ['problem', 'quantity', 'field', 'handbook']
+const ground = ['problem', 'quantity', 'field', 'handbook', 'belting']
 const plant = [...ground, 'parts', 'duty', 'trace', 'plant', 'job']
 const run = [...plant, 'solve', 'run', 'steady']
 const judge = [...run, 'cycles', 'judge']
@@ -87,6 +87,8 @@ export function uphill(files: Map<string, string>): string[] {
 
   const offence = (path: string, to: string): string | undefined => {
     const folder = path.split('/')[0]!
+    // Data is read by whoever needs it; only code has a direction.
+    if (/\.(json|csv)(\?raw)?$/.test(to)) return undefined
     if (isFile(to) && !folders[folder]!.includes(to.split('/')[0]!))
       return `${folder}/ may not import ${to.split('/')[0]}/`
     const room = roomOf(path)

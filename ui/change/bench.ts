@@ -1,6 +1,15 @@
 // Bench readings, typed a value at a time and counted once they are whole. They are the motor's: every variant has them.
 import { givenAt, inputAt, type Scenario, withChange } from '../../sim/scenario.ts'
-import { type Drafts, isWhole, itemOf, READINGS, type ReadingPath, readingAt, type Row, rowOf } from '../edit/readings.ts'
+import {
+  type Drafts,
+  isWhole,
+  itemOf,
+  READINGS,
+  type ReadingPath,
+  readingAt,
+  type Row,
+  rowOf,
+} from '../edit/readings.ts'
 import type { State } from '../store.ts'
 
 const rowsIn = (scenario: Scenario, kind: ReadingPath): readonly Row[] => {
@@ -14,7 +23,11 @@ export const drafted = (scenario: Scenario, drafts: Drafts): Scenario =>
     (all, [kind, rows]) =>
       rows.length === 0
         ? all
-        : withChange(all, kind, [...rowsIn(all, kind), ...rows].map((row) => itemOf(kind, row))),
+        : withChange(
+            all,
+            kind,
+            [...rowsIn(all, kind), ...rows].map((row) => itemOf(kind, row)),
+          ),
     scenario,
   )
 
@@ -23,12 +36,18 @@ const letGo = (state: State, path: string): State['variants'] =>
   state.variants.some(({ id, changes }) => id === state.chosen && under(changes, path).length > 0)
     ? state.variants.map((entry) =>
         entry.id === state.chosen
-          ? { ...entry, changes: Object.fromEntries(Object.entries(entry.changes).filter(([key]) => !isUnder(key, path))) }
+          ? {
+              ...entry,
+              changes: Object.fromEntries(
+                Object.entries(entry.changes).filter(([key]) => !isUnder(key, path)),
+              ),
+            }
           : entry,
       )
     : state.variants
 const isUnder = (key: string, path: string): boolean => `${key}.`.startsWith(`${path}.`)
-const under = (changes: object, path: string): string[] => Object.keys(changes).filter((key) => isUnder(key, path))
+const under = (changes: object, path: string): string[] =>
+  Object.keys(changes).filter((key) => isUnder(key, path))
 
 /** Readings of a kind as they now stand, whole ones and drafts apart. */
 function put(state: State, kind: ReadingPath, whole: readonly Row[], drafts: readonly Row[]): State {

@@ -24,6 +24,8 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     scenario,
     variants,
     chosen: AS_FOUND,
+    drafts: {},
+    logged: null,
     made: made + variants.length,
     readings: new Map(),
     asked: new Map(),

@@ -67,6 +67,7 @@ export class ChoiceFieldElement extends LitElement {
   @property({ attribute: false }) problem: Problem | null = null
   /** What the job as found has here, where the chosen variant differs. */
   @property({ attribute: false }) asFound: string | null = null
+  @property({ attribute: false }) worth: readonly Problem[] = []
   /** Shown as cards. */
   @property({ type: Boolean }) cards = false
 
@@ -82,7 +83,7 @@ export class ChoiceFieldElement extends LitElement {
     const options = Object.entries(field.options)
     const state = classMap({ whole: true, wrong: this.problem !== null, changed: this.asFound !== null })
     const found = this.asFound === null ? null : (field.options[this.asFound]?.split(':')[0] ?? this.asFound)
-    const helper = helperLine(this.input, this.problem, found, this.choose)
+    const helper = helperLine(this.input, this.problem, found, this.choose, { worth: this.worth })
     if (!this.cards)
       return html`<div class=${state}>
         <label for="box">${field.label}</label>

@@ -1,8 +1,10 @@
 // The right kind of field for an input.
 import { html, type TemplateResult } from 'lit'
+import type { MotorReadings } from '../../sim/identify/motor.ts'
 import type { Problem } from '../../sim/problem.ts'
 import { type Input, inputAt, type Scenario } from '../../sim/scenario.ts'
 import type { Units } from '../../sim/say/units.ts'
+import { knownOf, motorNumberAt, numberText, openWords } from './known.ts'
 import './choiceField.ts'
 import './quantityField.ts'
 import './wordsField.ts'
@@ -14,23 +16,58 @@ export interface FormState {
   /** Name of the variant that edits go to; null: the job as found. */
   readonly variant: string | null
   readonly problems: readonly Problem[]
+  /** What is worth a look, and no error. */
+  readonly notes: readonly Problem[]
+  /** What the motor is identified from; null where the job does not read. */
+  readonly motor: MotorReadings | null
   readonly units: Units
 }
 
 /** Choices that decide the most are laid out as cards. */
 const CARDS: readonly string[] = ['heat.cooling']
 
+/** What a plate prints in one unit only is read and shown in it. */
+const ALWAYS: Readonly<Record<string, string>> = { 'plate.printedWatts': 'W', 'plate.continuousFor': 'min' }
+
+/** A label or a helper in place of the input's own. */
+export interface Said {
+  readonly label?: string
+  readonly helper?: string | null
+}
+
+/** What an open motor number is taken for; what to know of one that was typed over it. */
+function motorWords(
+  input: Input,
+  { motor, units }: FormState,
+): { placeholder: string; helper: string | null } {
+  const name = motorNumberAt(input.path)
+  if (name === null) return { placeholder: '', helper: null }
+  if (input.text !== '')
+    return { placeholder: '', helper: 'Typed in. Empty it to return to what plate and bench say.' }
+  const knowledge = motor && knownOf(motor)
+  if (!knowledge) return { placeholder: '', helper: null }
+  return {
+    placeholder: numberText(knowledge.known[name].value, name, units),
+    helper: openWords(knowledge, name, units),
+  }
+}
+
 /** A field for an input, marked with its path so that it can be found. */
-export function field(input: Input, { found, variant, problems, units }: FormState): TemplateResult {
+export function field(input: Input, form: FormState, said: Said = {}): TemplateResult {
+  const { found, variant, problems, notes, units } = form
   const problem = problems.find(({ path }) => path === input.path) ?? null
   const before = variant === null ? null : inputAt(found, input.path)
   const asFound = before === null || before.text === input.text ? null : before.text || 'left open'
-  if (input.field.kind === 'quantity')
+  const worth = notes.filter(({ path }) => path === input.path)
+  if (input.field.kind === 'quantity') {
+    const { placeholder, helper } = motorWords(input, form)
     return html`<quantity-field data-path=${input.path} .input=${input} .units=${units} .problem=${problem}
-      .asFound=${asFound}></quantity-field>`
+      .asFound=${asFound} .label=${said.label ?? ''} .placeholder=${placeholder} .worth=${worth}
+      .helper=${said.helper ?? helper} .unit=${ALWAYS[input.path] ?? ''}></quantity-field>`
+  }
   if (input.field.kind === 'choice')
     return html`<choice-field data-path=${input.path} .input=${input} .problem=${problem} .asFound=${asFound}
-      ?cards=${CARDS.includes(input.path)}></choice-field>`
+      .worth=${worth} ?cards=${CARDS.includes(input.path)}></choice-field>`
   return html`<words-field data-path=${input.path} .input=${input} .problem=${problem}
     .asFound=${asFound}></words-field>`
 }

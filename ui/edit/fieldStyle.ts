@@ -33,9 +33,13 @@ export const fieldStyle = css`
     border-radius: var(--round-field);
     background: var(--paper);
   }
-  .frame:focus-within {
+  /* The frame wears the ring; its box would wear a second one. */
+  .frame:has(:focus-visible) {
     outline: var(--focus-ring);
     outline-offset: var(--focus-offset);
+  }
+  .frame :focus-visible {
+    outline: 0;
   }
   input,
   select {
@@ -46,11 +50,16 @@ export const fieldStyle = css`
     padding: 0 4px 0 12px;
     border: 0;
     border-radius: var(--round-field);
-    outline: 0;
     background: none;
     color: var(--ink);
     font: var(--type-value);
     font-variant-numeric: inherit;
+  }
+  /* What is worked out stands where a reading would: paler, and lighter. */
+  input::placeholder {
+    color: var(--ink3);
+    font-weight: 400;
+    opacity: 1;
   }
   select,
   input.words {
@@ -76,7 +85,7 @@ export const fieldStyle = css`
     border: 1.5px solid var(--bad);
     background: var(--bad-soft);
   }
-  .wrong .helper {
+  .wrong .helper.told {
     display: flex;
     gap: 6px;
     color: var(--bad);
@@ -86,6 +95,12 @@ export const fieldStyle = css`
   .wrong svg {
     flex: none;
     margin-top: 1px;
+  }
+  .worth {
+    margin-top: 6px;
+    padding-left: 10px;
+    border-left: 3px solid var(--hatch);
+    overflow-wrap: anywhere;
   }
   .offers {
     display: flex;
@@ -107,16 +122,29 @@ const sentence = (text: string): string => {
   return /[.!?]$/.test(whole) ? whole : `${whole}.`
 }
 
-/** The one line under a field: what is wrong, or where the value is from, or how to get it. */
+/** What else stands under a field. */
+export interface Under {
+  /** In place of the field's own help, where there is better to say. */
+  readonly helper?: string | null
+  /** What plate and bench say against each other here: worth a look, and no error. */
+  readonly worth?: readonly Problem[]
+}
+
+/** Notes that are worth a look, a line each. */
+export const worthLines = (worth: readonly Problem[]): TemplateResult =>
+  html`${worth.map(({ wrong, wouldDo }) => html`<p class="worth note">${wrong} ${wouldDo}</p>`)}`
+
+/** What stands under a field: what is wrong, or where the value is from, or how to get it; then what is worth a look. */
 export function helperLine(
   input: Input,
   problem: Problem | null,
   asFound: string | null,
   use: (text: string) => void,
+  { helper = null, worth = [] }: Under = {},
 ): TemplateResult {
   if (problem) {
     const offers = (problem.offers ?? []).slice(0, 3)
-    return html`<div><p class="helper" id="helper">${warning}<span>${problem.wrong} ${problem.wouldDo}</span></p>
+    return html`<div><p class="helper told" id="helper">${warning}<span>${problem.wrong} ${problem.wouldDo}</span></p>
       ${
         offers.length > 0
           ? html`<div class="offers">
@@ -131,6 +159,7 @@ export function helperLine(
       ? `This variant only. As found: ${asFound}.`
       : input.source
         ? sentence(input.source) + likely
-        : [input.usual && input.text !== '' ? 'Usual value.' : '', input.field.help ?? ''].join(' ').trim()
-  return html`<p class="helper note" id="helper">${words}</p>`
+        : (helper ??
+          [input.usual && input.text !== '' ? 'Usual value.' : '', input.field.help ?? ''].join(' ').trim())
+  return html`<div id="helper"><p class="helper note">${words}</p>${worthLines(worth)}</div>`
 }

@@ -1,4 +1,5 @@
 // Which inputs stand at which station, under which heading: paths of the field tables, none left out.
+import { MOTOR_PATHS } from '../../sim/fill.ts'
 import type { Station } from '../../sim/say/stations.ts'
 
 export interface Group {
@@ -8,6 +9,8 @@ export interface Group {
   readonly paths: readonly string[]
   /** Behind a lid: numbers most people leave alone. */
   readonly detail?: boolean
+  /** Of the columns of its station, where they are laid out; without one it stands across the sheet. */
+  readonly column?: 1 | 2 | 3
 }
 
 /** Groups of each station, in order. A path named on its own is left out where its whole part is named later. */
@@ -20,25 +23,64 @@ export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
     {
       heading: 'From the plate',
       about: 'Copy what you can read. Leave a field empty if the plate is worn.',
-      paths: ['plate'],
+      paths: ['volts', 'amps', 'power', 'speed', 'continuousPower', 'mass'].map((name) => `plate.${name}`),
+      column: 1,
+    },
+    {
+      heading: 'More from the plate',
+      about: 'Rarely printed, and worth copying where it is.',
+      paths: ['plate', 'winding.insulation', 'winding.magnets'],
+      column: 1,
+      detail: true,
+    },
+    {
+      heading: 'Cutoff',
+      about: 'The small switch on or in the motor.',
+      paths: ['fitted', 'opensAt', 'reclosesAt', 'place'].map((name) => `cutoff.${name}`),
+      column: 1,
+    },
+    {
+      heading: 'More about the cutoff',
+      about: 'Where its place does not say it well enough.',
+      paths: ['cutoff'],
+      column: 1,
+      detail: true,
+    },
+    {
+      heading: 'From the bench',
+      about:
+        'Each reading replaces an estimate; how to take it stands under J. They are the motor’s: every variant has them.',
+      paths: ['bench.ohms', 'bench.running', 'bench.spin'],
+      column: 2,
+    },
+    {
+      heading: 'More readings',
+      about: 'For those who want to know better.',
+      paths: [
+        'bench.locked',
+        'bench.coast',
+        'bench.coastedWith',
+        'bench.flywheelMass',
+        'bench.flywheelDiameter',
+        'bench.flywheelShape',
+        'bench.clamp',
+        'bench.leadOhms',
+        'bench.roomC',
+      ],
+      column: 2,
+      detail: true,
     },
     {
       heading: 'Cooling',
       about: 'Look at the shaft end opposite the brushes.',
       paths: ['heat.cooling', 'heat.air'],
-    },
-    { heading: 'Cutoff', about: 'The small switch on or in the motor.', paths: ['cutoff'] },
-    { heading: 'Winding', about: 'What the meter and the drill say.', paths: ['winding'] },
-    {
-      heading: 'Rotor and flywheel',
-      about: 'What turns with the shaft, and what it loses.',
-      paths: ['rotor'],
+      column: 3,
     },
     {
-      heading: 'Heat in detail',
+      heading: 'The numbers that follow',
       about:
-        'How much heat the motor stores and sheds. Estimated from plate and mass; change one only if you measured it.',
-      paths: ['heat'],
+        'Worked out from plate and bench: pale where a field is open. Type one in and it is taken instead; empty it and it is worked out again.',
+      paths: [...Object.values(MOTOR_PATHS), 'winding', 'rotor', 'heat'],
       detail: true,
     },
   ],
@@ -56,6 +98,7 @@ const PARTS: Readonly<Record<string, Station>> = {
   rotor: 'motor',
   heat: 'motor',
   cutoff: 'motor',
+  bench: 'motor',
   belt: 'belt',
   machine: 'machine',
   duty: 'machine',

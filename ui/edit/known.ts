@@ -29,7 +29,10 @@ export function knownOf(readings: MotorReadings): Knowledge {
 export const isKnown = (readings: MotorReadings): boolean => kept.has(JSON.stringify(readings))
 
 /** The same motor without one kind of reading, or without its flywheel's mass. */
-export function without({ bench, ...rest }: MotorReadings, path: ReadingPath | 'bench.flywheelMass'): MotorReadings {
+export function without(
+  { bench, ...rest }: MotorReadings,
+  path: ReadingPath | 'bench.flywheelMass',
+): MotorReadings {
   const key = path.slice('bench.'.length)
   return { ...rest, bench: { ...bench, [key]: key === 'flywheelMass' ? undefined : [] } }
 }
@@ -49,13 +52,14 @@ export function valueWords({ known }: NonNullable<Knowledge>, name: MotorNumber,
   const one = known[name]
   const unit = unitFor(MOTOR_NUMBERS[name].dimension, units)
   const value = `${numberText(one.value, name, units)}${unit === '' ? '' : NBSP + unit}`
-  return one.low === one.high ? value : `${value}, likely ${bandWords(one, MOTOR_NUMBERS[name].dimension, units)}`
+  return one.low === one.high
+    ? value
+    : `${value}, likely ${bandWords(one, MOTOR_NUMBERS[name].dimension, units)}`
 }
 
 /** Under the field of a number that stays open: where it is from, and its band. */
 export function openWords({ known }: NonNullable<Knowledge>, name: MotorNumber, units: Units): string {
   const one = known[name]
-  const band =
-    one.low === one.high ? '' : ` Likely ${bandWords(one, MOTOR_NUMBERS[name].dimension, units)}.`
+  const band = one.low === one.high ? '' : ` Likely ${bandWords(one, MOTOR_NUMBERS[name].dimension, units)}.`
   return `${originWords(one)}${band}`
 }

@@ -21,11 +21,19 @@ export class QuantityFieldElement extends LitElement {
   @property({ attribute: false }) problem: Problem | null = null
   /** What the job as found has here, where the chosen variant differs. */
   @property({ attribute: false }) asFound: string | null = null
+  /** In place of the field's own label. */
+  @property() label = ''
+  /** Shown in an empty box: what is taken in its place, in the unit shown. */
+  @property() placeholder = ''
+  @property({ attribute: false }) helper: string | null = null
+  @property({ attribute: false }) worth: readonly Problem[] = []
+  /** The unit it is always shown in, whatever the reader's units. */
+  @property() unit = ''
   @query('input') private box!: HTMLInputElement
 
   private get shown(): FieldText {
     const { field, text } = this.input
-    return field.kind === 'quantity' ? fieldText(field, text, this.units) : { text, unit: '' }
+    return field.kind === 'quantity' ? fieldText(field, text, this.units, this.unit) : { text, unit: '' }
   }
 
   private commit = () => {
@@ -50,15 +58,19 @@ export class QuantityFieldElement extends LitElement {
     const { text, unit } = this.shown
     const state = classMap({ whole: true, wrong: this.problem !== null, changed: this.asFound !== null })
     return html`<div class=${state}>
-      <label for="box">${field.label}</label>
+      <label for="box">${this.label || field.label}</label>
       <div class="frame">
         <input id="box" type="text" autocomplete="off" spellcheck="false" aria-describedby="unit helper"
-          aria-invalid=${this.problem ? 'true' : 'false'}
+          aria-invalid=${this.problem ? 'true' : 'false'} placeholder=${this.placeholder}
           .value=${live(text)} @change=${this.commit} @keydown=${this.key} />
         <span class="unit" id="unit">${unit}</span>
       </div>
-      ${helperLine(this.input, this.problem, this.asFound, (offer) =>
-        wish(this, { kind: 'edit', path, text: offer }),
+      ${helperLine(
+        this.input,
+        this.problem,
+        this.asFound,
+        (offer) => wish(this, { kind: 'edit', path, text: offer }),
+        { helper: this.helper, worth: this.worth },
       )}
     </div>`
   }

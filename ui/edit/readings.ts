@@ -32,7 +32,11 @@ export const READINGS = {
   },
   'bench.running': {
     name: 'no-load amps',
-    parts: [part('volts', 'No-load volts'), part('amps', 'No-load amps'), part('speed', 'No-load speed', false)],
+    parts: [
+      part('volts', 'No-load volts'),
+      part('amps', 'No-load amps'),
+      part('speed', 'No-load speed', false),
+    ],
     least: 1,
     tells: 'dryFriction',
     another: 'Add another voltage',

@@ -13,14 +13,19 @@ const US: Units = { system: 'us', temperature: '°F' }
 const METRIC: Units = { system: 'metric', temperature: '°C' }
 const DIGITS = 4
 
-/** A stored text for its field. Text that cannot be read is shown as it is. */
-export function fieldText({ dimension }: QuantityField, stored: string, units: Units): FieldText {
-  const wanted = unitFor(dimension, units)
+/** A stored text for its field, in the reader's unit or in `always`. Text that cannot be read is shown as it is. */
+export function fieldText(
+  { dimension }: QuantityField,
+  stored: string,
+  units: Units,
+  always = '',
+): FieldText {
+  const wanted = always || unitFor(dimension, units)
   if (stored.trim() === '') return { text: '', unit: wanted }
   const parsed = parseQuantity(stored, dimension)
   if (!parsed.ok) return { text: stored, unit: '' }
   // Minutes, ohms and the like belong to neither system: they stay in the unit they were written in.
-  const free = unitFor(dimension, US) === unitFor(dimension, METRIC)
+  const free = always === '' && unitFor(dimension, US) === unitFor(dimension, METRIC)
   const unit = free ? parsed.unit : wanted
   if (parsed.unit === unit) {
     const bare = stored.trim().replace(/\s*[^\d.,]*$/, '')

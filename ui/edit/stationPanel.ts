@@ -5,13 +5,17 @@ import { type Input, inputAt, inputsOf } from '../../sim/scenario.ts'
 import { STATIONS, type Station } from '../../sim/say/stations.ts'
 import { base, buttons } from '../style/base.ts'
 import { type FormState, field } from './field.ts'
+import { findField, openLids } from './findField.ts'
 import { formStyle } from './formStyle.ts'
 import { GROUPS, type Group } from './groups.ts'
+import { type ReadingPath, readingKind } from './readings.ts'
 import './dutySteps.ts'
+import './readingRows.ts'
 
 interface Filled {
   readonly group: Group
-  readonly inputs: readonly Input[]
+  /** Its inputs, and where bench readings stand, their path. */
+  readonly inputs: readonly (Input | ReadingPath)[]
 }
 
 @customElement('station-panel')
@@ -40,6 +44,23 @@ export class StationPanel extends LitElement {
       .groups.few {
         columns: auto;
       }
+      .columns {
+        display: grid;
+        grid-template-columns: minmax(0, 1.1fr) minmax(0, 1.1fr) minmax(0, 1fr);
+        gap: 0 40px;
+        align-items: start;
+      }
+      .columns + section {
+        padding-top: 12px;
+        border-top: 1px solid var(--rule);
+      }
+      .columns + section .fields {
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, calc(190px * var(--k))), 1fr));
+        gap: 0 24px;
+      }
+      .columns .fields > choice-field {
+        grid-column: 1 / -1;
+      }
       .groups + section {
         margin-top: 8px;
       }
@@ -56,9 +77,24 @@ export class StationPanel extends LitElement {
         font: var(--type-station);
         cursor: pointer;
       }
+      .columns summary {
+        font: var(--type-chart-title);
+      }
+      @media (max-width: 1199.98px) {
+        .columns {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+      }
       @media (max-width: 759.98px) {
         :host {
           padding: 16px 14px 20px;
+        }
+        .columns {
+          display: block;
+        }
+        summary {
+          min-height: 44px;
+          padding-top: 10px;
         }
       }
     `,
@@ -76,8 +112,12 @@ export class StationPanel extends LitElement {
     return GROUPS[this.station].map((group) => ({
       group,
       inputs: group.paths
-        .flatMap((path) => inputAt(asked, path) ?? inputsOf(asked, path))
-        .filter(({ path }) => !seen.has(path) && seen.add(path)),
+        .flatMap((path): readonly (Input | ReadingPath)[] => {
+          if (readingKind(path)) return [path as ReadingPath]
+          const input = inputAt(asked, path)
+          return input ? [input] : inputsOf(asked, path)
+        })
+        .filter((each) => typeof each === 'string' || (!seen.has(each.path) && seen.add(each.path))),
     }))
   }
 
@@ -86,31 +126,56 @@ export class StationPanel extends LitElement {
   }
 
   private async show(path: string): Promise<void> {
-    const steps = this.renderRoot.querySelector('duty-steps')
-    await steps?.updateComplete
-    const places = [this.renderRoot, ...(steps ? [steps.renderRoot] : [])]
-    const found = places.flatMap((place) => [...place.querySelectorAll<HTMLElement>(`[data-path]`)])
-    const box = found.find(({ dataset }) => dataset.path === path) ?? found[0]
-    const lid = box?.closest('details')
-    if (lid) lid.open = true
-    box?.scrollIntoView({ block: 'center' })
-    box?.focus({ preventScroll: true })
+    await Promise.all(
+      [...this.renderRoot.querySelectorAll<LitElement>('duty-steps, reading-rows')].map(
+        (each) => each.updateComplete,
+      ),
+    )
+    const box = findField(this.renderRoot, path) ?? this.renderRoot.querySelector<HTMLElement>('[data-path]')
+    if (!box) return
+    openLids(box)
+    box.scrollIntoView({ block: 'center' })
+    box.focus({ preventScroll: true })
   }
 
   private group({ group, inputs }: Filled) {
+    const { form } = this
     const about = html`<p class="note about">${group.about}</p>`
-    const fields = html`<div class="fields">${inputs.map((input) => field(input, this.form))}</div>`
+    const readings = inputs.filter((each) => typeof each === 'string')
+    const singles = inputs.filter((each) => typeof each !== 'string')
+    const fields = html`${readings.map(
+      (path) => html`<reading-rows data-path=${path} .path=${path} .form=${form}></reading-rows>`,
+    )}
+      ${singles.length > 0 ? html`<div class="fields">${singles.map((input) => field(input, form))}</div>` : nothing}`
+    // A lid stands open over what needs a look.
+    const paths = inputs.map((each) => (typeof each === 'string' ? each : each.path))
+    const look = [...form.problems, ...form.notes].some(({ path }) =>
+      paths.some((own) => path.startsWith(own)),
+    )
     return html`<section>${
       group.detail
-        ? html`<details><summary>${group.heading}</summary>${about}${fields}</details>`
+        ? html`<details ?open=${look}><summary>${group.heading}</summary>${about}${fields}</details>`
         : html`<h3>${group.heading}</h3>${about}${fields}`
     }</section>`
   }
 
+  /** Groups side by side in their columns, and those that stand across. */
+  private laid(groups: readonly Filled[]) {
+    if (groups.some(({ group }) => group.column))
+      return html`<div class="columns">
+          ${([1, 2, 3] as const).map(
+            (column) =>
+              html`<div>${groups.filter(({ group }) => group.column === column).map((each) => this.group(each))}</div>`,
+          )}
+        </div>
+        ${groups.filter(({ group }) => !group.column).map((each) => this.group(each))}`
+    const open = groups.filter(({ group }) => !group.detail)
+    return html`<div class="groups ${open.length < 3 ? 'few' : 'narrow'}">${open.map((each) => this.group(each))}</div>
+      ${groups.filter(({ group }) => group.detail).map((each) => this.group(each))}`
+  }
+
   render() {
     const { form, station } = this
-    const groups = this.groups
-    const open = groups.filter(({ group }) => !group.detail)
     return html`${
       form.variant === null
         ? nothing
@@ -118,8 +183,7 @@ export class StationPanel extends LitElement {
             Choose “As found” to change the job itself.</p>`
     }
       <div role="group" aria-label=${STATIONS[station]}>
-        <div class="groups ${open.length < 3 ? 'few' : 'narrow'}">${open.map((each) => this.group(each))}</div>
-        ${groups.filter(({ group }) => group.detail).map((each) => this.group(each))}
+        ${this.laid(this.groups)}
         ${station === 'machine' ? html`<section><duty-steps .form=${form}></duty-steps></section>` : nothing}
       </div>`
   }

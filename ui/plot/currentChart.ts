@@ -10,6 +10,7 @@ import { bandMark } from './layers/band.ts'
 import { hatchMark, hatchPattern } from './layers/hatch.ts'
 import { limitMark } from './layers/limit.ts'
 import { lineMark, polyline } from './layers/line.ts'
+import { mostRead, pointsMark, readingPoints } from './layers/points.ts'
 import { surging } from './reduce.ts'
 import { valueAxis } from './scales.ts'
 import { endOf, type Shown } from './shown.ts'
@@ -22,11 +23,15 @@ const FARTHEST = 3.5
 
 /** Motor current over time. */
 export function currentChart(view: View): Chart {
-  const { variants, active, units } = view
+  const { variants, active, units, log } = view
   const unit = unitFor('current', units)
   const { currentLimit } = active.job.parts.controller
   const plate = active.job.plate.amps
-  const drawnMost = Math.max(...variants.map(({ trace }) => greatestOf(trace).current), plate ?? 0)
+  const drawnMost = Math.max(
+    ...variants.map(({ trace }) => greatestOf(trace).current),
+    plate ?? 0,
+    log ? mostRead(log.amps) : 0,
+  )
   const far = currentLimit > FARTHEST * drawnMost
   const axis = valueAxis(0, far ? drawnMost : Math.max(drawnMost, currentLimit), unit)
   const { box, height } = boxOf(view, HEIGHT, false)
@@ -82,6 +87,7 @@ export function currentChart(view: View): Chart {
       <g clip-path="url(#clip-current)">
         ${bandMark(banded, scales, active.series)}
         ${heavyLast.map(({ variant, line }) => lineMark(line, variant.series, variant === active ? 'heavy' : 'series'))}
+        ${log ? pointsMark(readingPoints(log.time, log.amps, scales)) : ''}
       </g>`,
     over: levelTexts(
       view,

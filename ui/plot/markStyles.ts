@@ -155,6 +155,15 @@ export const markStyles = css`
     fill-opacity: 0.55;
     stroke: none;
   }
+  .logged circle,
+  .logged rect {
+    fill: var(--paper);
+    stroke: var(--series-d);
+    stroke-width: 1.5px;
+  }
+  .label.logged-name {
+    fill: var(--series-d);
+  }
   .scrubber {
     stroke: var(--act);
     stroke-width: 2px;

@@ -3,13 +3,14 @@ import { svg } from 'lit'
 import { openSpells } from '../../sim/judge.ts'
 import { clockTime, show } from '../../sim/say/number.ts'
 import { unitFor } from '../../sim/say/units.ts'
-import { type Channel, valueAt } from '../../sim/trace.ts'
+import { valueAt } from '../../sim/trace.ts'
 import { type Chart, clipShape, levelTexts, tableTimes } from './chart.ts'
-import type { Points, Spread } from './columns.ts'
+import type { Points } from './columns.ts'
 import { gridMark, valueTicks } from './layers/axis.ts'
 import { bandMark } from './layers/band.ts'
 import { hatchMark, hatchPattern } from './layers/hatch.ts'
 import { lineMark, polyline } from './layers/line.ts'
+import { mostRead, pointsMark, readingPoints } from './layers/points.ts'
 import { exact, surging } from './reduce.ts'
 import { valueAxis } from './scales.ts'
 import { endOf, type Shown } from './shown.ts'
@@ -19,34 +20,25 @@ import { speedWords } from './words.ts'
 const HEIGHT = 126
 
 const divided = ({ t, value }: Points, by: number): Points => ({ t, value: value.map((speed) => speed / by) })
-const dividedBand = ({ t, least, most }: Spread, by: number): Spread => ({
-  t,
-  least: least.map((speed) => speed / by),
-  most: most.map((speed) => speed / by),
-})
-
-/** A channel at the spindle at a moment, rad/s; not a number after the run's end. */
-const at = (variant: Shown, channel: Channel, t: number): number =>
-  t > endOf(variant) + 1 ? Number.NaN : valueAt(variant.trace, channel, t) / variant.ratio
+/** Speed of the spindle, got or asked, at a moment, rad/s; not a number after the run's end. */
+const at = (variant: Shown, channel: 'spindle' | 'asked', t: number): number =>
+  t > endOf(variant) + 1
+    ? Number.NaN
+    : valueAt(variant.trace, channel, t) / (channel === 'asked' ? variant.ratio : 1)
 
 /** Speed at the spindle over time. */
 export function speedChart(view: View): Chart {
-  const { variants, active, units, narrow } = view
+  const { variants, active, units, narrow, log } = view
   const unit = unitFor('angular speed', units)
-  const most = Math.max(...variants.map(({ trace, ratio }) => greatestOf(trace).speed / ratio))
+  const logged = log ? mostRead(log.speed) / active.ratio : 0
+  const most = Math.max(logged, ...variants.map(({ trace, ratio }) => greatestOf(trace).speed / ratio))
   const axis = valueAxis(0, most, unit)
   const { box, height } = boxOf(view, HEIGHT, false)
   const scales = scalesIn(view, box, axis)
 
   const drawn = variants.map((variant) => {
-    const { line, bands } = surging(variant.trace, variant.job.duty, 'speed', view)
-    const { ratio, series } = variant
-    return {
-      variant,
-      series,
-      line: polyline(divided(line, ratio), scales),
-      bands: bands.map((band) => dividedBand(band, ratio)),
-    }
+    const { line, bands } = surging(variant.trace, variant.job.duty, 'spindle', view)
+    return { variant, series: variant.series, line: polyline(line, scales), bands }
   })
   const heavyLast = [...drawn].sort((a, b) => Number(a.variant.active) - Number(b.variant.active))
   const asked = polyline(divided(exact(active.trace, 'asked', view), active.ratio), scales)
@@ -65,7 +57,7 @@ export function speedChart(view: View): Chart {
       ]
 
   const reading = (variant: Shown, t: number) =>
-    show(Math.max(0, at(variant, 'speed', t)), 'angular speed', units).number
+    show(Math.max(0, at(variant, 'spindle', t)), 'angular speed', units).number
   return {
     ...{ id: 'speed', title: 'Speed at the spindle', height, scales, reads: '', words: speedWords(view) },
     ...{ unit, hint: narrow ? 'dotted: asked' : '' },
@@ -92,6 +84,7 @@ export function speedChart(view: View): Chart {
         ${bandMark(banded, scales, active.series)}
         ${heavyLast.map(({ series, line, variant }) => lineMark(line, series, variant === active ? 'heavy' : 'series'))}
         ${lineMark(asked, active.series, 'asked')}
+        ${log ? pointsMark(readingPoints(log.time, log.speed, scales, (speed) => speed / active.ratio)) : ''}
       </g>`,
     over: levelTexts(view, scales, levels).marks,
   }

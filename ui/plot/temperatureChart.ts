@@ -11,11 +11,12 @@ import { hatchMark, hatchPattern } from './layers/hatch.ts'
 import { labelMarks } from './layers/labels.ts'
 import { limitMark } from './layers/limit.ts'
 import { lineMark, polyline } from './layers/line.ts'
+import { mostRead, pointsMark, readingPoints } from './layers/points.ts'
 import { placeLabels } from './label.ts'
 import { exact } from './reduce.ts'
 import { temperatureFloor, valueAxis } from './scales.ts'
 import { endOf, type Shown } from './shown.ts'
-import { namesWanted, tripsIn, tripsWanted } from './temperatureLabels.ts'
+import { loggedWanted, namesWanted, tripsIn, tripsWanted } from './temperatureLabels.ts'
 import { tripMark } from './layers/tripMark.ts'
 import { boxOf, scalesIn, type View, within } from './view.ts'
 import { temperatureWords } from './words.ts'
@@ -31,11 +32,14 @@ const reach = ({ trace: { peaks, columns } }: Shown, active: boolean): number[] 
 
 /** Temperatures over time. */
 export function temperatureChart(view: View): Chart {
-  const { variants, active, units } = view
+  const { variants, active, units, log } = view
   const unit = unitFor('temperature', units)
   const { cutoff, winding } = active.job.parts
   const classC = classLimitC(winding.insulation)
-  const reached = variants.flatMap((variant) => reach(variant, variant === active)).filter(Number.isFinite)
+  const reached = [
+    ...variants.flatMap((variant) => reach(variant, variant === active)),
+    ...(log ? [mostRead(log.frameC), mostRead(log.windingC)] : []),
+  ].filter(Number.isFinite)
   const limits = [classC, ...(cutoff.fitted === 'none' ? [] : [cutoff.opensAt])]
   const axis = valueAxis(temperatureFloor(Math.min(20, ...reached)), Math.max(...limits, ...reached), unit)
   const { box, height } = boxOf(view, HEIGHT, true)
@@ -50,6 +54,7 @@ export function temperatureChart(view: View): Chart {
     frame: lineOf(active, 'frameC'),
     switch: lineOf(active, 'switchC'),
   }
+  const canRead = log ? readingPoints(log.time, log.frameC, scales) : []
   const lines = [own.switch, own.winding, own.frame, ...others.map(({ line }) => line)]
 
   const degrees = (value: number) => show(value, 'temperature', units).number
@@ -77,7 +82,7 @@ export function temperatureChart(view: View): Chart {
   const events = tripsWanted(trips, view)
   const eventPlaces = placeLabels(events, limitTexts.taken, lines, within(box))
   const taken = [...limitTexts.taken, ...eventPlaces.filter((place) => place !== undefined)]
-  const names = namesWanted(view, box, own, others)
+  const names = [...namesWanted(view, box, own, others), ...loggedWanted(view, box, canRead, lines)]
   const namePlaces = placeLabels(names, taken, [...lines, ...levelLines], within(box))
 
   const at = (variant: Shown, channel: Channel, t: number) =>
@@ -91,7 +96,10 @@ export function temperatureChart(view: View): Chart {
       reads: 'switch ',
       words: temperatureWords(view),
     },
-    ...{ unit, hint: 'heavy line: cutoff switch, thin: winding, dots: frame' },
+    ...{
+      unit,
+      hint: `heavy line: cutoff switch, thin: winding, dots: frame${canRead.length > 0 ? ', rings: can as logged' : ''}`,
+    },
     readings: (t) =>
       variants.map((variant) => ({
         series: variant.series,
@@ -125,6 +133,8 @@ export function temperatureChart(view: View): Chart {
         ${lineMark(own.frame, active.series, 'dots')}
         ${lineMark(own.winding, active.series, 'thin')}
         ${lineMark(own.switch, active.series, 'heavy')}
+        ${log ? pointsMark(readingPoints(log.time, log.windingC, scales), 'winding') : ''}
+        ${pointsMark(canRead)}
       </g>`,
     over: svg`
       ${limitTexts.marks}

@@ -98,3 +98,17 @@ export function namesWanted(
     label('frame', '', own.frame),
   ]
 }
+
+/** "can, logged" at the rings of a logged run. */
+export function loggedWanted(
+  view: View,
+  box: Box,
+  points: Polyline,
+  lines: readonly Polyline[],
+): (Wanted & LabelText)[] {
+  const text = 'can, logged'
+  const size = { width: textWidth(text, view.type), height: view.row - 2 }
+  return points.length > 1
+    ? [{ text, look: 'logged-name strong', ...size, spots: alongLine(points, lines, box, size) }]
+    : []
+}

@@ -1,6 +1,7 @@
 // One view of the charts: which variants, which part of the job, in which units, and how wide all of it is.
 import type { Trace } from '../../sim/trace.ts'
 import type { Units } from '../../sim/say/units.ts'
+import type { Log } from '../../sim/identify/log.ts'
 import { firstFrom, type Polyline, type Rect, type Wanted } from './label.ts'
 import type { Span } from './reduce.ts'
 import type { Axis, Box, Scales } from './scales.ts'
@@ -37,6 +38,8 @@ export interface View extends Span {
   /** Length of the job, s. */
   readonly end: number
   readonly times: readonly TimeTick[]
+  /** A logged run to lay over the prediction, from the job's start. */
+  readonly log: Log | null
 }
 
 export interface Asked {
@@ -46,6 +49,7 @@ export interface Asked {
   readonly to: number
   readonly width: number
   readonly k: number
+  readonly log?: Log | null
 }
 
 /** Length of the longest of the jobs, s. */
@@ -53,7 +57,7 @@ export const jobEnd = (shown: readonly Shown[]): number =>
   shown.reduce((longest, { job }) => Math.max(longest, job.duty.seconds), 0)
 
 /** The view, or undefined where there is nothing to draw or no room for it. */
-export function viewOf({ shown, units, from, to, width, k }: Asked): View | undefined {
+export function viewOf({ shown, units, from, to, width, k, log = null }: Asked): View | undefined {
   const narrow = width < NARROW
   const variants = fitting(shown, narrow ? MOST.narrow : MOST.wide)
   const active = activeOf(variants)
@@ -63,7 +67,7 @@ export function viewOf({ shown, units, from, to, width, k }: Asked): View | unde
   if (active === undefined || right - left < 50 || !(to > from)) return undefined
   const times = timeTicks(from, to, Math.max(2, (right - left) / (TICK_ROOM * k)))
   return {
-    ...{ variants, active, units, from, to, narrow, width, left, right, k, times },
+    ...{ variants, active, units, from, to, narrow, width, left, right, k, times, log },
     type: TYPE * k,
     row: ROW * k,
     end: jobEnd(shown),

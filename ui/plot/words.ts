@@ -30,8 +30,8 @@ export function drivenSpeeds(
   for (let row = first; row <= last; row++) {
     if (!afterRamp(columns, row)) since = time[row]
     else if (time[row] - since > SETTLED) {
-      least = Math.min(least, columns.speed[row])
-      most = Math.max(most, columns.speed[row])
+      least = Math.min(least, columns.spindle[row])
+      most = Math.max(most, columns.spindle[row])
     }
   }
   return most >= least ? [least, most] : undefined
@@ -70,9 +70,7 @@ export const speedWords = (view: View): string =>
   `Speed at the spindle ${part(view)}. ${each(view, (variant) => {
     const range = drivenSpeeds(variant, view.from, view.to)
     if (range === undefined) return `${variant.name}: not driven`
-    const [least, most] = range.map((speed) =>
-      told(Math.max(0, speed) / variant.ratio, 'angular speed', view.units),
-    )
+    const [least, most] = range.map((speed) => told(Math.max(0, speed), 'angular speed', view.units))
     return `${variant.name}: ${least === most ? least : `${least} to ${most}`} while driven`
   })}.`
 

@@ -3,6 +3,7 @@ import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { CAUTION } from '../../sim/say/report.ts'
+import type { Problem } from '../../sim/problem.ts'
 import type { Station } from '../../sim/say/stations.ts'
 import type { Try } from '../change/tries.ts'
 import type { FormState } from '../edit/field.ts'
@@ -15,6 +16,8 @@ import type { ShownJob } from './shownJob.ts'
 import { limits, numbers, sentence, wordStyle } from './words.ts'
 import './driveWords.ts'
 import './stations.ts'
+
+const isMotors = ({ path }: Problem): boolean => /^(plate|bench)\b/.test(path)
 
 @customElement('answer-zone')
 export class AnswerZone extends LitElement {
@@ -92,17 +95,31 @@ export class AnswerZone extends LitElement {
         ${numbers(shown, units)} ${limits(shown, units)}
         ${next ? html`<button class="main" @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
         ${second(this, this.check, units)}
-        ${shown.result.notes.map(
-          ({ path, wrong, wouldDo }) => html`<p class="note worth">${wrong} ${wouldDo}
+        ${this.worth(shown.result.reading.notes)}
+        <p class="note caution">${CAUTION}</p>
+      </div>
+    </div>`
+  }
+
+  /** What is worth a look; what plate and bench say against each other is told at their fields and in J. */
+  private worth(notes: readonly Problem[]) {
+    const motor = notes.filter(isMotors)
+    return html`${notes
+      .filter((note) => !isMotors(note))
+      .map(
+        ({ path, wrong, wouldDo }) => html`<p class="note worth">${wrong} ${wouldDo}
             ${
               stationOf(path)
                 ? html`<button class="link" @click=${() => wish(this, { kind: 'go to field', path })}>Go to the field</button>`
                 : nothing
             }</p>`,
-        )}
-        <p class="note caution">${CAUTION}</p>
-      </div>
-    </div>`
+      )}
+      ${
+        motor.length === 0
+          ? nothing
+          : html`<p class="note worth">Plate and bench raise ${motor.length === 1 ? 'a question' : `${motor.length} questions`}:
+              ${motor[0].wrong} <button class="link" @click=${() => wish(this, { kind: 'go to field', path: motor[0].path })}>Go to the field</button></p>`
+      }`
   }
 
   render() {

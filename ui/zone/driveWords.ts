@@ -106,7 +106,7 @@ export class DriveWords extends LitElement {
           machine.kind === 'mill' ? parts.mill : parts.machine,
           kind,
           `${this.row('machine', 'Wanted')}; ${this.row('machine', 'Duty')}`,
-          html`<b>${rpm(speed / ratio)}</b><b>${told(Math.max(0, this.now('load')), 'torque', units)}</b>`,
+          html`<b>${rpm(Math.max(0, this.now('spindle')))}</b><b>${told(Math.max(0, this.now('load')), 'torque', units)}</b>`,
         )}
       </ol>
       <figure class="key" aria-label="Colours of temperature">

@@ -3,12 +3,16 @@ import type { Problem } from '../../sim/problem.ts'
 import { inputAt, type Scenario } from '../../sim/scenario.ts'
 import { NBSP } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
+import { readingKind } from '../edit/readings.ts'
 import { fieldText } from '../edit/shownText.ts'
 import { chosenOf, type Result, type State, type Working } from '../store.ts'
 
 /** Label of the input at a path, to stand within a sentence. */
 export function labelAt(scenario: Scenario, path: string): string {
-  const label = inputAt(scenario, path)?.field.label ?? (path.startsWith('duty') ? 'Duty' : path || 'The job')
+  const label =
+    inputAt(scenario, path)?.field.label ??
+    readingKind(path)?.name ??
+    (path.startsWith('duty') ? 'Duty' : path || 'The job')
   return label.charAt(0).toLowerCase() + label.slice(1)
 }
 

@@ -4,6 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js'
 import { guard } from 'lit/directives/guard.js'
 import { cycleSeconds } from '../../sim/duty.ts'
 import { told } from '../../sim/say/number.ts'
+import type { Log } from '../../sim/identify/log.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { valueAt } from '../../sim/trace.ts'
 import type { Chart } from '../plot/chart.ts'
@@ -50,6 +51,8 @@ export class OverTime extends LitElement {
 
   /** Variants, in their order; three are drawn, two on a phone. */
   @property({ attribute: false }) shown: readonly Shown[] = []
+  /** A logged run to lay over the prediction. */
+  @property({ attribute: false }) log: Log | null = null
   @property({ attribute: false }) units: Units = { system: 'metric', temperature: '°C' }
   /** The moment looked at, s. */
   @property({ type: Number }) at = 0
@@ -90,8 +93,8 @@ export class OverTime extends LitElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     if ([...changed.keys()].every((key) => key === 'at' || key === 'tables')) return
-    const { shown, units, width, k, windowFrom: from, windowTo: to } = this
-    this.view = viewOf({ shown, units, from, to, width, k })
+    const { shown, units, width, k, log, windowFrom: from, windowTo: to } = this
+    this.view = viewOf({ shown, units, from, to, width, k, log })
     this.charts = this.view
       ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!))
       : []
@@ -221,7 +224,7 @@ export class OverTime extends LitElement {
       width - HALF_HANDLE * k,
       Math.max(HALF_HANDLE * k, Math.min(box.right, Math.max(box.left, x(at)))),
     )
-    const speed = told(Math.max(0, valueAt(active.trace, 'speed', at)) / active.ratio, 'angular speed', units)
+    const speed = told(Math.max(0, valueAt(active.trace, 'spindle', at)), 'angular speed', units)
     const heat = told(valueAt(active.trace, 'switchC', at), 'temperature', units)
     return html`<div class="handle" role="slider" tabindex="0" aria-label="Moment of the job"
       aria-valuemin="0" aria-valuemax=${Math.round(end)} aria-valuenow=${Math.round(at)}

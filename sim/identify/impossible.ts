@@ -1,0 +1,91 @@
+// Why plate and bench make no motor at all: the first thing that cannot be, with both numbers.
+import { copperRatio } from '../handbook/materials.ts'
+import type { Problem } from '../problem.ts'
+import { USUAL } from './assume.ts'
+import { identify, type Motor, type MotorReadings, plateTemperatures } from './motor.ts'
+import { pointOf } from './point.ts'
+import { text } from './words.ts'
+
+/** Where a measured or given resistance, or constant, stands. */
+export const resistancePath = ({ given }: MotorReadings, { told }: Motor): string =>
+  given.resistance !== undefined
+    ? 'winding.resistance'
+    : told.resistance === 'held'
+      ? 'bench.locked'
+      : 'bench.ohms'
+export const constantPath = ({ given }: MotorReadings, { told }: Motor): string =>
+  given.constant !== undefined
+    ? 'winding.constant'
+    : told.constant === 'spin'
+      ? 'bench.spin'
+      : 'bench.running'
+
+function tooLittle({ plate }: MotorReadings): Problem {
+  const given = (['volts', 'amps', 'power'] as const).filter((name) => plate[name] !== undefined)
+  const missing = (['power', 'amps', 'volts'] as const).find((name) => plate[name] === undefined)
+  return {
+    path: `plate.${missing}`,
+    wrong: `The plate gives ${given.length === 0 ? 'neither volts, amps nor power' : `only ${given.join(' and ')}`}.`,
+    wouldDo: 'Two of volts, amps and power make a motor.',
+  }
+}
+
+/** Ohms or shaft-held volts that leave nothing for the winding. */
+function noWinding({ bench, given }: MotorReadings, { told, numbers }: Motor): Problem {
+  if (told.resistance === 'ohms')
+    return {
+      path: 'bench.leadOhms',
+      wrong: `The probes touching read ${text(bench.leadOhms, 'Ω')}, and with the winding ${text(Math.min(...bench.ohms), 'Ω')}: that leaves it nothing.`,
+      wouldDo: 'Read both again, or hold the shaft and read volts at 2 to 5 A.',
+    }
+  const [least, most] = bench.locked.toSorted((a, b) => a.amps - b.amps)
+  const wouldDo = 'More amps take more volts: check that they are not swapped.'
+  if (given.brushDrop !== undefined && !(given.brushDrop < least.volts))
+    return {
+      path: 'winding.brushDrop',
+      wrong: `Brushes that take ${text(numbers.brushDrop, 'V')} leave the winding nothing of ${text(least.volts, 'V')}, shaft held.`,
+      wouldDo: 'Leave the brush drop open.',
+    }
+  return {
+    path: 'bench.locked',
+    wrong: `Held still it took ${text(least.volts, 'V')} at ${text(least.amps, 'A')} and ${text(most.volts, 'V')} at ${text(most.amps, 'A')}.`,
+    wouldDo,
+  }
+}
+
+/** Why there is no motor; only for readings that make none. */
+export function impossible(readings: MotorReadings): Problem {
+  const point = pointOf(readings.plate, USUAL)
+  const motor = point && identify(readings, USUAL)
+  if (!motor) return tooLittle(readings)
+  const { numbers, noLoadAmps, told } = motor
+  const measuredOhms = told.resistance !== 'plate' || readings.given.resistance !== undefined
+  const measuredVolts = told.constant !== 'plate' || readings.given.constant !== undefined
+  const volts = text(point.volts, 'V')
+  if (measuredOhms && !(numbers.resistance > 0)) return noWinding(readings, motor)
+  if (!(noLoadAmps < point.amps))
+    return {
+      path: 'bench.running',
+      wrong: `It draws ${text(noLoadAmps, 'A')} running free, and the plate gives ${text(point.amps, 'A')} at full load.`,
+      wouldDo: 'Check that the clamp was on one motor lead, and the plate’s amps.',
+    }
+  const warm = copperRatio(plateTemperatures(readings.plate, USUAL).windingC)
+  if (measuredOhms)
+    return {
+      path: resistancePath(readings, motor),
+      wrong: `${text(numbers.resistance, 'Ω')} and its brushes take ${text(warm * numbers.resistance * point.amps + numbers.brushDrop, 'V')} at the plate’s ${text(point.amps, 'A')}, and the plate gives ${volts}: nothing is left to turn by.`,
+      wouldDo: 'Check the ohms, or leave them open.',
+    }
+  const back = text(numbers.constant * point.speed, 'V')
+  if (measuredVolts)
+    return {
+      path: constantPath(readings, motor),
+      wrong: `It makes ${back} at the plate’s ${text(point.speed, 'rpm')}, and the plate gives ${volts} to drive it.`,
+      wouldDo: 'Check the speed it was read at, and the plate’s.',
+    }
+  return {
+    path: 'plate.power',
+    wrong: `Plate power is more than volts times amps allow: ${text(point.power, 'hp')} at ${text(point.speed, 'rpm')} and ${text(point.amps, 'A')} needs ${back} before any loss, and the plate gives ${volts}.`,
+    wouldDo: 'Check the decimal point, or leave the power open.',
+  }
+}

@@ -1,0 +1,112 @@
+// Figures of a run by turns: each turn judged as a job of its own, and added up for the turns it stands for.
+import type { CycleRun } from './cycles/summed.ts'
+import type { Job } from './job.ts'
+import { type Figures, judge } from './judge.ts'
+import { marksOf } from './marks.ts'
+import { type At, type Columns, type Trace, valueAt } from './trace.ts'
+
+/** Figures of a stretch of the job that began at t (s), standing for `weight` such stretches. */
+interface Part {
+  readonly figures: Figures
+  readonly t: number
+  readonly weight: number
+}
+
+/** The figures of a run by turns: those of the direct run, to about the tolerance of the turns. */
+export function judgeCycles(job: Job, run: CycleRun): Figures {
+  const { computed, tail, seconds, peaks } = run
+  const last = computed.at(-1)
+  if (!last) return judge(job, tail!)
+  // What needs the job's clock comes from its end; the rest is added up.
+  const whole = judge(job, tail ?? later(last.turn.trace, last.t))
+  const oneTurn: Job = { ...job, duty: { ...job.duty, seconds } }
+  const parts: Part[] = computed.map(({ turn, t, weight }) => ({
+    figures: judge(oneTurn, ledIn(oneTurn, turn.trace)),
+    t,
+    weight,
+  }))
+  if (tail) parts.push({ figures: whole, t: 0, weight: 1 })
+
+  const sum = (value: (figures: Figures) => number) =>
+    parts.reduce((total, { figures, weight }) => total + weight * value(figures), 0)
+  const extreme = <T extends At>(value: (figures: Figures) => T | null, beats: (a: T, b: T) => boolean) =>
+    parts.reduce<T | null>((best, { figures, t }) => {
+      const found = value(figures)
+      return found && (!best || beats(found, best)) ? { ...found, t: t + found.t } : best
+    }, null)
+  const first = (value: (figures: Figures) => number | null) => {
+    const part = parts.find(({ figures }) => value(figures) !== null)
+    return part ? part.t + value(part.figures)! : null
+  }
+  const perWork = (value: (figures: Figures) => number) =>
+    whole.work.got > 0 ? sum((figures) => value(figures) * figures.work.got) / whole.work.got : 0
+  const reached = run.reached
+  const { classLimitC } = whole
+
+  return {
+    ...whole,
+    reached,
+    hottestWindingC: peaks.windingC,
+    hottestFrameC: peaks.frameC,
+    hottestSwitchC: peaks.switchC,
+    classMargin: classLimitC - peaks.windingC.value,
+    classPassed: first((figures) => figures.classPassed),
+    life: 2 ** ((classLimitC - peaks.windingC.value) / 10),
+    cutoffMargin: whole.cutoffMargin === null ? null : job.parts.cutoff.opensAt - peaks.switchC.value,
+    rmsAmps: Math.sqrt(sum((figures) => figures.rmsAmps ** 2 * figures.reached) / reached),
+    peakAmps: extreme(
+      (figures) => figures.peakAmps,
+      (a, b) => a.value > b.value,
+    )!,
+    workAmps: perWork((figures) => figures.workAmps),
+    slowest: extreme(
+      (figures) => figures.slowest,
+      (a, b) => a.sag > b.sag,
+    ),
+    limitSeconds: sum((figures) => figures.limitSeconds),
+    limitedInCut: sum((figures) => figures.limitedInCut),
+    stalled: first((figures) => figures.stalled),
+    speedMissed: parts.some(({ figures }) => figures.speedMissed),
+    slipSeconds: sum((figures) => figures.slipSeconds),
+    energy: {
+      taken: sum(({ energy }) => energy.taken),
+      copper: sum(({ energy }) => energy.copper),
+      brushes: sum(({ energy }) => energy.brushes),
+      friction: sum(({ energy }) => energy.friction),
+      belt: sum(({ energy }) => energy.belt),
+      idle: sum(({ energy }) => energy.idle),
+      work: sum(({ energy }) => energy.work),
+    },
+    outletAmps: perWork((figures) => figures.outletAmps),
+  }
+}
+
+/** A trace moved to begin at t, s. */
+const later = (trace: Trace, t: number): Trace => ({ ...trace, time: trace.time.map((own) => own + t) })
+
+/** Long enough before a turn for its first moment to count as settled, s. */
+const LEAD = 2
+
+/**
+ * A turn with the end of the turn before put in front: where that held one asked speed into this one, the first
+ * second of this one is no start-up, and counts.
+ */
+function ledIn(oneTurn: Job, trace: Trace): Trace {
+  const { time, columns } = trace
+  const end = time[time.length - 1]
+  const held = columns.asked[0]
+  const steady = held > 0 && valueAt(trace, 'asked', end) === held && valueAt(trace, 'asked', end - LEAD) === held
+  if (!steady) return trace
+  const led = (column: Float64Array, value: number) => {
+    const longer = new Float64Array(column.length + 1)
+    longer[0] = value
+    longer.set(column, 1)
+    return longer
+  }
+  // Asked as before, and nothing else: the row itself counts for nothing.
+  const ledColumns = Object.fromEntries(
+    Object.entries(columns).map(([name, column]) => [name, led(column, name === 'asked' ? held : 0)]),
+  ) as Columns
+  const ledTime = led(time, time[0] - LEAD)
+  return { ...trace, time: ledTime, columns: ledColumns, marks: marksOf(oneTurn, ledTime, ledColumns, []) }
+}
