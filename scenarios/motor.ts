@@ -2,6 +2,7 @@
 import { parseArgs } from 'node:util'
 import { complaints } from '../sim/identify/complaints.ts'
 import { know } from '../sim/identify/known.ts'
+import type { MotorNumbers } from '../sim/identify/motor.ts'
 import { motorLines, torqueWords } from '../sim/say/motor.ts'
 import type { Units } from '../sim/say/units.ts'
 import { DEMO, type Opened, openJob } from './open.ts'
@@ -29,7 +30,10 @@ const parse = () =>
 function table({ scenario, reading }: Opened, units: Units): string {
   const found = know(reading.motor)
   if (!found) return `${scenario.name}: every number of the motor is given in the job.`
-  const lines = motorLines(found.known, units)
+  const lines = motorLines(found.known, units).map((line) => ({
+    ...line,
+    band: line.band && `likely ${line.band}`,
+  }))
   const width = (pick: (line: (typeof lines)[number]) => string) =>
     Math.max(...lines.map((line) => pick(line).length))
   const [labels, values, bands] = [
@@ -43,7 +47,7 @@ function table({ scenario, reading }: Opened, units: Units): string {
     '',
     ...lines.map(
       ({ label, value, band, origin }) =>
-        `  ${label.padEnd(labels)}  ${value.padEnd(values)}  likely ${band.padEnd(bands)}  ${origin}`,
+        `  ${label.padEnd(labels)}  ${value.padEnd(values)}  ${band.padEnd(bands)}  ${origin}`,
     ),
     '',
     torqueWords(found.motor, units),
@@ -53,13 +57,22 @@ function table({ scenario, reading }: Opened, units: Units): string {
   ].join('\n')
 }
 
+/** What is known where every number is given and the plate says nothing. */
+const given = (numbers: Partial<MotorNumbers>) =>
+  Object.fromEntries(
+    Object.entries(numbers).map(([name, value]) => [
+      name,
+      { value, low: value, high: value, from: 'given', how: 'given in the job' },
+    ]),
+  )
+
 const jsonLine = ({ file, scenario, reading }: Opened): string => {
   const found = know(reading.motor)
   return JSON.stringify({
     file,
     ok: true,
     name: scenario.name,
-    numbers: found?.known ?? reading.motor.given,
+    numbers: found?.known ?? given(reading.motor.given),
     complaints: found ? complaints(reading.motor) : [],
   })
 }

@@ -1,7 +1,8 @@
 // Envelope following: a duty that repeats is run a turn here and there, and the turns between follow from those.
-import { landing } from './cycles/landing.ts'
-import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
 import { changed } from './cycles/changed.ts'
+import { FIRST_JUMP, growth, guard, room } from './cycles/jump.ts'
+import { landing } from './cycles/landing.ts'
+import { bentTo, type Model, movedTo, reach, walk } from './cycles/model.ts'
 import { differences } from './cycles/slope.ts'
 import { type CycleRun, type Stop, summed } from './cycles/summed.ts'
 import {
@@ -18,8 +19,9 @@ import {
 import { cycleSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { assemble } from './plant.ts'
-import { DESTROYED_C, type Progress, run } from './run.ts'
-import type { Trace } from './trace.ts'
+import { type Progress, run } from './run.ts'
+
+export type { CycleRun } from './cycles/summed.ts'
 
 export interface CycleOptions {
   /** How far from its place a turn may be run, K; the turns between lie closer. */
@@ -29,22 +31,35 @@ export interface CycleOptions {
 }
 
 const TOLERANCE = 0.02
-/** A turn that comes this near to opening the cutoff is not skipped, nor is any after it. K */
-const NEAR = 0.3
-/** Turns of the first jump; how much longer the next may be, and how much shorter after a miss. */
-const FIRST_JUMP = 2
-const MOST_GROWTH = 5
-const LEAST_GROWTH = 0.2
-const SAFETY = 0.8
 /** After so many misses from one place the slope there is taken anew. */
 const MISSES = 2
-/** How often a landing is run again until its speed comes round. */
+/** How often a landing is run until its speed comes round. */
 const LANDINGS = 3
-/** A drive that takes longer to come round, or a job that needs more turns run, is run directly. */
+/** A drive that takes more turns to come round, or a job that needs more of them run, is run directly. */
 const LONGEST_START = 12
 const MOST_COMPUTED = 250
 
-/** Where the run has got to: the last turn run, and the model about its right start once it has come round. */
+export const tune = { predict: true, fine: true, speed: 0.002, volts: 0.01 }
+function landingStart(last: Turn, prior: Turn | null, z: Float64Array): Start {
+  const start = withHeat(last.end, z)
+  if (!prior) return start
+  const back = reach(heatOf(prior.start.states), heatOf(last.start.states))
+  if (back < 0.3) return start
+  const share = Math.min(5, reach(heatOf(last.start.states), z) / back)
+  const y = start.states
+  for (const k of [0, 1, 2, 6]) if (k < y.length) y[k] += share * (last.end.states[k] - prior.end.states[k])
+  y[0] = Math.max(0, y[0])
+  y[1] = Math.max(0, y[1])
+  return start
+}
+function settled(t: Turn, base: Turn, tune: any): boolean {
+  if (!cameRound(t)) return false
+  const gain = (x: Turn) => reach(heatOf(x.start.states), heatOf(x.end.states))
+  const ratio = Math.min(1, gain(t) / Math.max(gain(base), 1e-9))
+  const off = (x: Turn, k: number) => Math.abs(x.end.states[k] - x.start.states[k])
+  return off(t, 1) <= tune.speed + 2 * ratio * off(base, 1) && off(t, 2) <= tune.volts + 2 * ratio * off(base, 2)
+}
+/** Where the run has got to: the last turn run, and the model about its right start; none while that turn did not come round. */
 interface Place {
   readonly n: number
   readonly turn: Turn
@@ -56,129 +71,111 @@ const startAfter = ({ turn, model }: Place, turns: number): Start =>
   model ? withHeat(turn.end, walk(model, turns, null)) : turn.end
 
 /**
- * Runs a periodic job by jumping over turns. Agrees with `run` to about the tolerance (0.02 K unless said), and goes
- * over to it before the cutoff first opens. Yields progress; never throws on a job the reader lets through.
- * Source: envelope following, a multirevolution method (Petzold 1981, SIAM J. Numer. Anal. 18, from memory).
+ * Runs a job by jumping over turns of its duty. Agrees with `run` to about the tolerance (0.02 K unless said), and
+ * goes over to it a turn before one that may open the cutoff. Yields progress; never throws on a job the reader lets
+ * through. Source: envelope following (multirevolution methods), NUMERICS; its bend along the way is our own addition.
  */
 export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progress, CycleRun> {
-  const { duty, parts } = job
+  const { duty } = job
   const tolerance = options.tolerance ?? TOLERANCE
   const seconds = cycleSeconds(duty)
-  // Turns that end within the job, the last of them perhaps a rounding after it.
+  // A last turn that ends a rounding after the job is whole too.
   const whole = seconds > 0 ? Math.floor((duty.seconds / seconds) * (1 + 1e-12)) : 0
-  const { states } = assemble(parts)
+  const first = coldStart(job, assemble(job.parts).states)
   const turns = turner(job)
-  const opensAt = parts.cutoff.fitted === 'none' ? Infinity : parts.cutoff.opensAt
-  const risky = (windingC: number, switchC: number) =>
-    switchC > opensAt - NEAR || windingC > DESTROYED_C - NEAR
+  const risky = guard(job)
 
-  const computed: Stop[] = []
+  const stops: Stop[] = []
   let place = null as Place | null
   let jump = FIRST_JUMP
   let misses = 0
+  let prior = null as Turn | null
+  const gone = () => (place ? place.n + 1 : 0)
 
-  /** Lets the caller breathe. */
+  /** Lets the caller breathe, and tells how far the turns have come. */
   function* told<T>(work: Generator<Progress, T>): Generator<Progress, T> {
     for (;;) {
       const next = work.next()
       if (next.done) return next.value
-      yield { t: Math.min(duty.seconds, ((place?.n ?? -1) + 1) * seconds), of: duty.seconds }
+      yield { t: Math.min(duty.seconds, gone() * seconds), of: duty.seconds }
     }
   }
 
-  /** How many of the next turns could be jumped without passing one that comes near to opening. */
-  function room(model: Model, turn: Turn, most: number): number {
-    let safe = 0
-    walk(model, most, null, (n, z) => {
-      if (risky(z[0] + turn.rise[0], z[2] + turn.rise[2])) return false
-      safe = n
-      return true
-    })
-    return safe
+  /** The very next turn, run as it comes. False: from here on directly. */
+  function* next(): Generator<Progress, boolean> {
+    const turn = yield* told(turns.turn(place ? startAfter(place, 1) : first))
+    if (!turn) return false
+    const n = gone()
+    const round = cameRound(turn)
+    let model: Model | null = null
+    if (round)
+      model = place?.model
+        ? movedTo(place.model, heatOf(turn.start.states), heatOf(turn.end.states))
+        : yield* told(differences(job, turns, turn))
+    prior = round && place?.model ? place.turn : null
+    stops.push({ n, turn, before: null })
+    place = { n, turn, model }
+    jump = FIRST_JUMP
+    return round ? model !== null : n < LONGEST_START
   }
 
-  while (computed.length < MOST_COMPUTED) {
-    const last: Place | null = place
-    const left = whole - (last ? last.n + 1 : 0)
-    if (left === 0) break
-    const model: Model | null = last?.model ?? null
-    const far: number = last && model ? room(model, last.turn, Math.min(jump, left)) : 1
-    if (far === 0) break
-
-    const start: Start = last ? startAfter(last, far) : coldStart(job, states)
-    let turn: Turn | null = yield* told(turns.turn(start))
-    if (far === 1) {
-      if (!turn) break
-      const n: number = last ? last.n + 1 : 0
-      computed.push({ n, turn, before: null })
-      const around = cameRound(turn)
-      if (!around && n >= LONGEST_START) {
-        place = { n, turn, model: null }
-        break
-      }
-      const known: Model | null = !around
-        ? null
-        : model
-          ? movedTo(model, heatOf(turn.start.states), heatOf(turn.end.states))
-          : yield* told(differences(job, turns, turn))
-      place = { n, turn, model: known }
-      if (around && !known) break
-      jump = FIRST_JUMP
-      continue
-    }
-    if (!last || !model) throw new Error('a jump without a place to jump from')
-
-    for (let again = 1; turn && !cameRound(turn) && again < LANDINGS; again++)
-      turn = yield* told(turns.turn(withHeat(turn.end, heatOf(start.states))))
+  /** A jump of `far` turns, more than one; if it will not do, a shorter one is left to try. False: from here on directly. */
+  function* leap(from: Place & { model: Model }, far: number): Generator<Progress, boolean> {
+    const { model } = from
+    const z = walk(model, far, null)
+    let turn = yield* told(turns.turn(tune.predict ? landingStart(from.turn, prior, z) : withHeat(from.turn.end, z)))
+    const fine = (landed: Turn) => (tune.fine ? settled(landed, from.turn, tune) : cameRound(landed))
+    for (let n = 1; turn && !fine(turn) && n < LANDINGS; n++)
+      turn = yield* told(turns.turn(withHeat(turn.end, z)))
     if (!turn || !cameRound(turn)) {
       jump = far >> 1
-      continue
+      return true
     }
-    const landed = landing(last.turn, turn, far, model, ({ peaks }) => risky(peaks[0], peaks[2]))
-    const factor = Math.max(
-      LEAST_GROWTH,
-      Math.min(MOST_GROWTH, SAFETY * Math.cbrt(tolerance / Math.max(landed.error, 1e-9))),
-    )
+    const landed = landing(from.turn, turn, far, model, ({ peaks }) => risky(peaks))
+    const factor = growth(landed.error, tolerance)
     if (landed.error > tolerance) {
       misses++
-      const fresh: Model | null = misses % MISSES === 0 ? yield* told(differences(job, turns, last.turn)) : null
+      const anew = misses % MISSES === 0 ? yield* told(differences(job, turns, from.turn)) : null
       place = {
-        ...last,
-        model: fresh
-          ? { ...fresh, at: model.at, gain: model.gain }
+        ...from,
+        model: anew
+          ? { ...anew, at: model.at, gain: model.gain }
           : bentTo(model, heatOf(turn.start.states), heatOf(turn.end.states)),
       }
       jump = Math.max(1, Math.floor(far * factor))
-      continue
-    }
-    if (landed.wary > 0) {
-      if (landed.wary === 1) break
-      jump = landed.wary - 1
-      continue
-    }
-    if (changed(last.turn, turn, seconds)) {
-      // What is new in it began somewhere on the way: where, is found by halving.
+    } else if (landed.risky > 0) {
+      jump = landed.risky - 1
+      return jump > 0
+    } else if (changed(from.turn, turn, seconds)) {
+      // What is new began somewhere on the way: where, is found by halving.
       jump = far >> 1
-      continue
+    } else {
+      misses = 0
+      const n = from.n + far
+      prior = from.turn
+      stops.push({ n, turn, before: landed.gap })
+      place = { n, turn, model: landed.model }
+      jump = Math.max(FIRST_JUMP, Math.floor(far * factor))
     }
-    misses = 0
-    const n: number = last.n + far
-    computed.push({ n, turn, before: landed.gap })
-    place = { n, turn, model: landed.model }
-    jump = Math.max(FIRST_JUMP, Math.floor(far * factor))
+    return true
+  }
+
+  while (gone() < whole && stops.length < MOST_COMPUTED) {
+    const from = place
+    const model = from?.model
+    const far = from && model ? room(model, from.turn, risky, Math.min(jump, whole - gone())) : 1
+    if (far === 0) break
+    if (!(yield* from && model && far > 1 ? leap({ ...from, model }, far) : next())) break
   }
 
   // What is left, or went its own way, is run directly.
-  const n = place ? place.n + 1 : 0
+  const n = gone()
   const t = n * seconds
   const effort = { ...turns.effort }
-  let tail: Trace | null = null
-  if (n === 0 || n < whole || t < duty.seconds * (1 - 1e-12)) {
-    const start = place ? startAfter(place, 1) : coldStart(job, states)
-    const from = inJob(start, n, t)
-    tail = (yield* run(job, { from, toFirstOpening: options.toFirstOpening })).trace
-    spend(effort, tail.effort)
-  }
-  return summed(seconds, computed, tail, effort, duty.seconds)
+  if (n > 0 && n >= whole && t >= duty.seconds * (1 - 1e-12))
+    return summed(seconds, stops, null, effort, duty.seconds)
+  const from = inJob(place ? startAfter(place, 1) : first, n, t)
+  const { trace } = yield* run(job, { from, toFirstOpening: options.toFirstOpening })
+  spend(effort, trace.effort)
+  return summed(seconds, stops, trace, effort, duty.seconds)
 }
-

@@ -151,8 +151,9 @@ export function judge(job: Job, trace: Trace): Figures {
   const final = (name: keyof typeof columns) => columns[name][last] ?? 0
 
   const hardest = hardestPhase(duty.phases)
-  // What was not reached was not delivered either.
-  const stopped = [...openSpells(marks, reached), [reached, duty.seconds] as const]
+  // What was not reached, and what the spindle stood still, was not delivered either.
+  const still = marks.flatMap((mark) => (mark.kind === 'stalled' ? [[mark.t, mark.until] as const] : []))
+  const stopped = [...openSpells(marks, reached), ...still, [reached, duty.seconds] as const]
   const got = (wanted: (phase: Phase, index: number) => boolean) => {
     const upTo = (t: number) => secondsOf(duty.phases, cycle, t, wanted)
     const asked = upTo(duty.seconds)

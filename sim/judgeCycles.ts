@@ -95,7 +95,8 @@ function ledIn(oneTurn: Job, trace: Trace): Trace {
   const { time, columns } = trace
   const end = time[time.length - 1]
   const held = columns.asked[0]
-  const steady = held > 0 && valueAt(trace, 'asked', end) === held && valueAt(trace, 'asked', end - LEAD) === held
+  const steady =
+    held > 0 && valueAt(trace, 'asked', end) === held && valueAt(trace, 'asked', end - LEAD) === held
   if (!steady) return trace
   const led = (column: Float64Array, value: number) => {
     const longer = new Float64Array(column.length + 1)

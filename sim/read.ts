@@ -3,16 +3,13 @@ import * as v from 'valibot'
 import { type Duty, MOST_PHASES, type Phase } from './duty.ts'
 import { fieldOf, mayBeLeftOut } from './field.ts'
 import { frozen, type Job } from './job.ts'
-import { allGiven, type FilledMotor, fill, readingsOf } from './fill.ts'
-import { complaints } from './identify/complaints.ts'
-import { USUAL } from './identify/assume.ts'
+import { type FilledMotor, fill, readingsOf } from './fill.ts'
 import type { MotorReadings } from './identify/motor.ts'
-import { pointOf } from './identify/point.ts'
 import { mismatches } from './mismatches.ts'
+import { notesOf } from './notes.ts'
 import { type Belt, ratio } from './parts/belt.ts'
 import type { Cut } from './parts/machine.ts'
 import type { Plate } from './parts/plate.ts'
-import { resistanceAt } from './parts/winding.ts'
 import type { Problem } from './problem.ts'
 import { readInput, textOf } from './reading.ts'
 import {
@@ -70,6 +67,12 @@ export function readFile(text: string): ReadFile {
     parsed = JSON.parse(text.replace(/^\uFEFF/, ''))
   } catch (error) {
     const why = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : ''
+    if (!/^\s*[{[]/.test(text) && /[,;\t]/.test(text.slice(0, 2000)))
+      return refuse(
+        '',
+        'This is not a job file: it looks like a table or a log.',
+        'A warm-up log goes to the bench zone of the page, or to npm run fit.',
+      )
     return refuse(
       '',
       `This is not a job file: it is not JSON (${why}).`,
@@ -127,7 +130,7 @@ export function read(scenario: Scenario, variant?: Variant): Read {
     job,
     motor,
     get notes() {
-      notes ??= notesOf(job, motor)
+      notes ??= notesOf(whole, job, motor)
       return notes
     },
   }
@@ -172,22 +175,6 @@ function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
   if (path === '' || (schema && entriesOf(schema))) return { path, ...NO_GROUP }
   const wouldDo = path === STEPS ? `A list of 1 to ${MOST_PHASES} steps.` : 'See the examples for its shape.'
   return { path, wrong: issue.message, wouldDo }
-}
-
-/** What is worth saying before a run that goes ahead all the same. */
-function notesOf(job: Job, motor: MotorReadings): Problem[] {
-  const { controller, winding, heat } = job.parts
-  const notes: Problem[] = []
-  const share = (controller.compensation * winding.resistance) / resistanceAt(winding, heat.air)
-  if (controller.holds === 'sag compensation' && share > 0.9)
-    notes.push({
-      path: 'controller.compensation',
-      wrong: `The controller makes up for ${Math.round(share * 100)} % of the coldest winding’s resistance: speed will hunt.`,
-      wouldDo: 'Turn it down under 90 %.',
-    })
-  // A plate that says nothing is no complaint where every number is given.
-  if (!allGiven(motor) || pointOf(motor.plate, USUAL)) notes.push(...complaints(motor))
-  return notes
 }
 
 /** Spindle speed under which a constant-power cut asks no more torque, where nothing is asked. rad/s */

@@ -15,8 +15,9 @@ export interface Gap {
 export interface Skipped {
   /** Its number after `from`: 1 … turns − 1. */
   turn: number
-  /** Temperatures at its start, and its highest, °C. */
+  /** Temperatures at its start and at its end, and its highest, °C. */
   readonly heat: Float64Array
+  readonly end: Float64Array
   readonly peaks: Float64Array
   /** 0: like `from`, 1: like `to`; for whatever else is wanted of it. */
   share: number
@@ -27,16 +28,17 @@ export function skipped({ from, to, turns, model, defect }: Gap, visit: (turn: S
   const a = heatOf(from.start.states)
   const b = heatOf(to.start.states)
   const whole = reach(a, b) ** 2
-  const now: Skipped = { turn: 0, heat: new Float64Array(HEAT), peaks: new Float64Array(HEAT), share: 0 }
-  walk(model, turns - 1, defect, (turn, z) => {
-    const along = (z[0] - a[0]) * (b[0] - a[0]) + (z[1] - a[1]) * (b[1] - a[1])
-    const share = whole > 0 ? Math.min(1, Math.max(0, along / whole)) : turn / turns
-    now.turn = turn
-    now.share = share
-    for (let h = 0; h < HEAT; h++) {
-      now.heat[h] = z[h]
-      now.peaks[h] = z[h] + (1 - share) * from.rise[h] + share * to.rise[h]
-    }
+  const [heat, end, peaks] = [new Float64Array(HEAT), new Float64Array(HEAT), new Float64Array(HEAT)]
+  const now: Skipped = { turn: 0, heat, end, peaks, share: 0 }
+  walk(model, turns, defect, (next, z) => {
+    heat.set(end)
+    end.set(z)
+    now.turn = next - 1
+    if (now.turn === 0) return true
+    const along = (heat[0] - a[0]) * (b[0] - a[0]) + (heat[1] - a[1]) * (b[1] - a[1])
+    now.share = whole > 0 ? Math.min(1, Math.max(0, along / whole)) : now.turn / turns
+    for (let h = 0; h < peaks.length; h++)
+      peaks[h] = heat[h] + (1 - now.share) * from.rise[h] + now.share * to.rise[h]
     return visit(now)
   })
 }

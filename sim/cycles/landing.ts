@@ -9,8 +9,8 @@ export interface Landing {
   readonly error: number
   /** The model about where it should have started. */
   readonly model: Model
-  /** First skipped turn that `wary` said true of; 0: none. */
-  readonly wary: number
+  /** First skipped turn that `danger` said true of; 0: none. */
+  readonly risky: number
 }
 
 /** Judges the landing `to`, `turns` after `from`, that the model led to. */
@@ -19,7 +19,7 @@ export function landing(
   to: Turn,
   turns: number,
   model: Model,
-  wary: (turn: Skipped) => boolean,
+  danger: (turn: Skipped) => boolean,
 ): Landing {
   const z = heatOf(to.start.states)
   const end = heatOf(to.end.states)
@@ -29,7 +29,7 @@ export function landing(
   const error = right.reduce((worst, value, h) => Math.max(worst, Math.abs(value - z[h])), 0)
   let first = 0
   skipped(gap, (turn) => {
-    if (wary(turn)) first = turn.turn
+    if (danger(turn)) first = turn.turn
     return first === 0
   })
   // The landing's own turn tells where one from the right start would end.
@@ -40,6 +40,6 @@ export function landing(
     gap,
     error,
     model: { ...moved, at: right, gain: rightEnd.map((value, h) => value - right[h]) },
-    wary: first,
+    risky: first,
   }
 }

@@ -34,14 +34,9 @@ export function foresee(model: Model, z: Float64Array, out: Float64Array): void 
   const forward = way[0] * d0 + way[1] * d1
   // The slope holds for the middle of the way behind; from there the bend has been at work.
   const bent = (forward * (forward + back)) / 2
-  for (let h = 0; h < HEAT; h++)
+  for (let h = 0; h < out.length; h++)
     out[h] =
-      at[h] +
-      gain[h] +
-      slope[h * HEAT] * d0 +
-      slope[h * HEAT + 1] * d1 +
-      slope[h * HEAT + 2] * d2 +
-      bend[h] * bent
+      at[h] + gain[h] + slope[3 * h] * d0 + slope[3 * h + 1] * d1 + slope[3 * h + 2] * d2 + bend[h] * bent
 }
 
 /** How far a real turn from z, ending at `end`, ended above the model: K. */
@@ -101,7 +96,7 @@ export function walk(
     // No more than was found: a way back and forth, or one of no length, must not feed on itself.
     const weight = defect ? Math.min(1, reach(model.at, z) / Math.max(defect.far, 1e-9)) ** 2 : 0
     foresee(model, z, z)
-    if (defect) for (let h = 0; h < HEAT; h++) z[h] += weight * defect.value[h]
+    if (defect) for (let h = 0; h < z.length; h++) z[h] += weight * defect.value[h]
     if (!visit(n, z)) break
   }
   return z

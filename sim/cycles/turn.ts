@@ -91,7 +91,12 @@ export function turner(job: Job): Turner {
   return {
     effort,
     *turn(start, bare = false) {
-      const { trace } = yield* run(job, { from: start, until: seconds, toFirstOpening: true, statesOnly: bare })
+      const { trace } = yield* run(job, {
+        from: start,
+        until: seconds,
+        toFirstOpening: true,
+        statesOnly: bare,
+      })
       spend(effort, trace.effort)
       const last = trace.checkpoints.at(-1)
       if (trace.ending.kind !== 'finished' || !last || last.open) return null

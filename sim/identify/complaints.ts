@@ -30,36 +30,41 @@ function noLoad({ point, noLoadAmps, told }: Motor): Problem[] {
 const CAUSES = {
   resistance: {
     higher:
-      'Brush film or dirty contact adds ohms: turn the shaft and take the lowest, or read volts at 2 to 5 A with the shaft held.',
-    lower: 'Subtract nothing twice, and check that the plate’s amps and power belong to the same duty.',
+      'Brush film adds ohms: turn the shaft and take the lowest, or hold it and read volts at 2 to 5 A. Or the plate’s power is a boast.',
+    lower: 'Take the probes’ ohms off once only; the plate’s amps and power may belong to two duties.',
   },
   constant: {
-    higher: 'The plate’s speed may be a no-load speed, or its power a peak.',
-    lower: 'Weak magnets, or a speed read too high: read the rpm at the shaft.',
+    higher: 'The plate’s speed may be a no-load speed.',
+    lower: 'Weak magnets, a speed read too high, or a plate’s power that is a boast.',
   },
 } as const
 
 const NOTHING_READ: Partial<Bench> = { ohms: [], locked: [], spin: [], running: [], coast: [] }
 
-/** The bench against the plate: named where the bands do not meet. */
-function benchAgainstPlate(readings: MotorReadings, motor: Motor): Problem[] {
-  const { told } = motor
+/**
+ * The bench against the plate: named where the bands do not meet, and only where the plate prints what it takes: a
+ * guess cannot be wrong. Speed has no part in the resistance.
+ */
+function benchAgainstPlate(readings: MotorReadings, { told }: Motor): Problem[] {
+  const alone = { ...readings, bench: { ...readings.bench, ...NOTHING_READ } }
+  const guessed = identify(alone, USUAL)?.point.guessed ?? []
   const read = (['resistance', 'constant'] as const).filter(
-    (name) => told[name] !== 'plate' && readings.given[name] === undefined,
+    (name) =>
+      told[name] !== 'plate' &&
+      readings.given[name] === undefined &&
+      guessed.every((what) => name === 'resistance' && what === 'speed'),
   )
-  if (read.length === 0) return []
-  const bench = know(readings)?.known
-  const plate = know({ ...readings, bench: { ...readings.bench, ...NOTHING_READ } })?.known
+  const [bench, plate] = read.length > 0 ? [know(readings), know(alone)] : [null, null]
   if (!bench || !plate) return []
   const units = { resistance: 'Ω', constant: 'V/krpm' } as const
-  const paths = { resistance: resistancePath(readings, motor), constant: constantPath(readings, motor) }
+  const paths = { resistance: resistancePath, constant: constantPath } as const
   return read.flatMap((name) => {
-    const [own, printed, unit] = [bench[name], plate[name], units[name]]
+    const [own, printed, unit] = [bench.known[name], plate.known[name], units[name]]
     if (own.low <= printed.high && own.high >= printed.low) return []
     const way = own.value > printed.value ? 'higher' : 'lower'
     return [
       {
-        path: paths[name],
+        path: paths[name](readings, bench.motor),
         wrong: `The bench says ${text(own.value, unit)}, and the plate ${text(printed.value, unit)} (${text(printed.low, unit)} to ${text(printed.high, unit)}).`,
         wouldDo: `The bench is used. ${CAUSES[name][way]}`,
       },

@@ -114,70 +114,36 @@ const fits: Check = ({ plate, given }, { thermal: { asked, used, usual }, mass }
   }
 }
 
-const guess = (
-  path: string,
-  what: string,
-  unit: string,
-  value: number,
-  low: number,
-  high: number,
-  wouldDo: string,
-): Problem => ({
-  path,
-  wrong: `No ${what} on the plate: ${text(value, unit)} is taken, likely ${short(toUnit(low, unit), 3)} to ${text(high, unit)}.`,
-  wouldDo,
-})
+const { efficiency: usual, guessedSpeed } = ASSUMPTIONS
+const byEfficiency = `From an efficiency of ${percent(usual.usual)}.`
+const asPower = { low: usual.low / usual.usual, high: usual.high / usual.usual, wouldDo: byEfficiency }
+const asAmps = { low: usual.usual / usual.high, high: usual.usual / usual.low, wouldDo: byEfficiency }
+
+/** How each guess is told, and its band over its value. */
+const GUESS = {
+  volts: { ...asAmps, what: 'volts', unit: 'V' },
+  amps: { ...asAmps, what: 'amps', unit: 'A' },
+  power: { ...asPower, what: 'power', unit: 'W' },
+  speed: {
+    low: guessedSpeed.low,
+    high: guessedSpeed.high,
+    wouldDo: 'Spin it with a drill and read volts and rpm: its speed then follows.',
+    what: 'rpm',
+    unit: 'rpm',
+  },
+} as const
 
 /** What the plate leaves out and was filled in. */
-function guesses(readings: MotorReadings, { point, numbers }: Motor): Problem[] {
+function guesses({ given }: MotorReadings, { point, numbers }: Motor): Problem[] {
   // Where every number is given nothing rests on a guess.
-  if (Object.keys(numbers).every((name) => name in readings.given)) return []
-  const { volts, amps, power, speed } = point
-  const { efficiency, guessedSpeed } = ASSUMPTIONS
-  const by = (share: number) => efficiency.usual / share
-  const of = `From an efficiency of ${percent(efficiency.usual)}.`
+  if (Object.keys(numbers).every((name) => name in given)) return []
   return point.guessed.map((name) => {
-    switch (name) {
-      case 'speed':
-        return guess(
-          'plate.speed',
-          'rpm',
-          'rpm',
-          speed,
-          speed * guessedSpeed.low,
-          speed * guessedSpeed.high,
-          'Spin it with a drill and read volts and rpm: its speed then follows.',
-        )
-      case 'power':
-        return guess(
-          'plate.power',
-          'power',
-          'W',
-          power,
-          power / by(efficiency.low),
-          power / by(efficiency.high),
-          of,
-        )
-      case 'amps':
-        return guess(
-          'plate.amps',
-          'amps',
-          'A',
-          amps,
-          amps * by(efficiency.high),
-          amps * by(efficiency.low),
-          of,
-        )
-      case 'volts':
-        return guess(
-          'plate.volts',
-          'volts',
-          'V',
-          volts,
-          volts * by(efficiency.high),
-          volts * by(efficiency.low),
-          of,
-        )
+    const { low, high, wouldDo, what, unit } = GUESS[name]
+    const value = point[name]
+    return {
+      path: `plate.${name}`,
+      wrong: `No ${what} on the plate: ${text(value, unit)} is taken, likely ${short(toUnit(low * value, unit), 3)} to ${text(high * value, unit)}.`,
+      wouldDo,
     }
   })
 }

@@ -6,7 +6,7 @@ import { advance, type Crossing } from '../solve/advance.ts'
 import { rosenbrock } from '../solve/rosenbrock.ts'
 import { type Held, heatLeft } from '../steady.ts'
 
-const TOLERANCE = { relative: 1e-6, absolute: Float64Array.of(1e-3, 1e-3) }
+const TOLERANCE = { relative: 1e-6, absolute: Float64Array.of(1e-4, 1e-4) }
 const FIRST_STEP = 1
 /** Nothing is asked about a motor hotter than this. °C */
 const BURNT_C = 500

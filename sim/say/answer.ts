@@ -17,6 +17,8 @@ export interface Answer {
 
 /** A protector opens up to this much early or late (UL 1004-3, ±5 K). K */
 export const CUTOFF_TOLERANCE = 5
+/** A winding nearer its limit than this is only just within it, whatever the numbers say. K */
+const CLOSE_TO_CLASS = 5
 /** Until the doubt has been worked out, the sentence says what it rests on. */
 const AS_GIVEN = 'with the values as given'
 
@@ -59,7 +61,7 @@ function whenEnded(job: Job, figures: Figures, units: Units): Answer | null {
   }
 }
 
-function whenOpen(job: Job, figures: Figures): Answer | null {
+function whenOpen(job: Job, figures: Figures, units: Units): Answer | null {
   const { firstOpening, firstOpenFor } = figures
   if (!firstOpening) return null
   const when =
@@ -75,8 +77,15 @@ function whenOpen(job: Job, figures: Figures): Answer | null {
   return {
     verdict: 'No',
     sentence: `No. ${when}, ${AS_GIVEN}.`,
-    support: `${after} ${deliveredOf(job, figures)}`,
+    support: `${after} ${deliveredOf(job, figures)}${cooked(figures, units)}`,
   }
+}
+
+/** A cutoff that opens has not always saved the winding. */
+function cooked({ hottestWindingC, classLimitC }: Figures, units: Units): string {
+  const over = hottestWindingC.value - classLimitC
+  if (!(over > 0)) return ''
+  return ` The winding gets ${told(Math.max(1, over), 'temperature difference', units)} over its class limit: the cutoff does not protect it.`
 }
 
 function whenHot(job: Job, figures: Figures, units: Units): Answer | null {
@@ -125,6 +134,12 @@ function whenFine(figures: Figures, units: Units): Answer {
       sentence: `Barely. It lasts the ${whole(figures)}, but the cutoff comes within ${told(Math.max(1, cutoffMargin), 'temperature difference', units)} of opening, ${AS_GIVEN}.`,
       support: `Cutoffs open up to ${told(CUTOFF_TOLERANCE, 'temperature difference', units)} early. ${winding}`,
     }
+  if (classMargin < CLOSE_TO_CLASS)
+    return {
+      verdict: 'Barely',
+      sentence: `Barely. It lasts the ${whole(figures)}, but the winding comes within ${told(Math.max(1, classMargin), 'temperature difference', units)} of its class limit, ${AS_GIVEN}.`,
+      support: `It gets to ${told(hottestWindingC.value, 'temperature', units)}. ${cutoffMargin === null ? 'No cutoff guards it.' : 'The cutoff never opens.'}`,
+    }
   if (cutoffMargin === null)
     return {
       verdict: 'Yes',
@@ -142,7 +157,7 @@ function whenFine(figures: Figures, units: Units): Answer {
 export function answerOf(job: Job, figures: Figures, units: Units): Answer {
   return (
     whenEnded(job, figures, units) ??
-    whenOpen(job, figures) ??
+    whenOpen(job, figures, units) ??
     whenStalled(job, figures, units) ??
     whenHot(job, figures, units) ??
     whenSlow(figures, units) ??

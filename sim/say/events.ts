@@ -41,7 +41,7 @@ export function markWords(mark: Mark, job: Job, units: Units): string {
   }
 }
 
-/** Marks that come by the hundred are told once: the first time, the worst of them, and how many. */
+/** Marks that come by the hundred are told once: when first, how often, and the worst of them with its own time. */
 function gathered(
   marks: readonly Mark[],
 ): readonly { readonly mark: Mark; readonly t: number; readonly times: number }[] {
@@ -77,7 +77,9 @@ export const eventLines = (
 ): readonly EventLine[] => [
   ...gathered(marks).map(({ mark, t, times }) => ({
     time: clockTime(t),
-    words: markWords(mark, job, units) + (times > 1 ? `; ${times} times from here on, this the worst` : ''),
+    words:
+      markWords(mark, job, units) +
+      (times > 1 ? ` (the worst of ${times} times, at ${clockTime(mark.t)})` : ''),
   })),
   { time: clockTime(reached), words: endingWords[ending.kind] },
 ]

@@ -100,13 +100,16 @@ export function keyNumbers(job: Job, figures: Figures, units: Units): readonly K
     ),
     slowestNumber(figures, units),
     withUnit(
-      `Current during ${name}`,
+      `Average current, ${name}`,
       show(workAmps, 'current', units),
       `peaks at ${told(peakAmps.value, 'current', units)}; ${plate}`,
-      figures.limitedInCut >= 1,
+      figures.limitedInCut >= 1 || workAmps > (job.plate.amps ?? Infinity),
     ),
   ]
 }
+
+/** A load that lasts for hours is held to this share of its breaker (common practice; your code decides). */
+const LONG_LOAD = 0.8
 
 export interface Limit {
   readonly name: 'heat' | 'speed' | 'current' | 'outlet'
@@ -119,13 +122,20 @@ export interface Limit {
 export function limitsOf(job: Job, figures: Figures, units: Units): readonly Limit[] {
   const { firstOpening, classPassed, ending, stalled, speedMissed, limitedInCut, outletAmps } = figures
   const { supply, controller } = job.parts
-  const hot = firstOpening !== null || classPassed !== null || ending.kind === 'destroyed'
-  const drawn = outletAmps > supply.breaker
+  const hot = firstOpening !== null || classPassed !== null || ending.kind === 'destroyed' || stalled !== null
+  const share = outletAmps / supply.breaker
+  const touched = figures.limitSeconds > 0
   return [
     {
       name: 'heat',
       limits: hot,
-      why: firstOpening ? 'the cutoff opens' : hot ? 'the winding passes its class limit' : 'cool enough',
+      why: firstOpening
+        ? 'the cutoff opens'
+        : stalled !== null
+          ? 'held still, it burns at its brushes'
+          : hot
+            ? 'the winding passes its class limit'
+            : 'cool enough',
     },
     {
       name: 'speed',
@@ -143,12 +153,14 @@ export function limitsOf(job: Job, figures: Figures, units: Units): readonly Lim
       why:
         limitedInCut >= 1
           ? `${duration(limitedInCut)} at the limit of ${told(controller.currentLimit, 'current', units)}`
-          : 'under the controller’s limit',
+          : touched
+            ? 'at the controller’s limit only while starting'
+            : 'under the controller’s limit',
     },
     {
       name: 'outlet',
-      limits: drawn,
-      why: `about ${told(outletAmps, 'current', units)} of ${told(supply.breaker, 'current', units)} ${supply.kind === 'battery' ? 'from the battery' : 'at the outlet'}`,
+      limits: share > LONG_LOAD,
+      why: `about ${told(outletAmps, 'current', units)} on average of ${told(supply.breaker, 'current', units)} ${supply.kind === 'battery' ? 'from the battery' : 'at the outlet'}${share > LONG_LOAD && share <= 1 ? '; long loads are held to 80 %' : ''}`,
     },
   ]
 }

@@ -55,6 +55,7 @@ export interface MotorLine {
   readonly name: MotorNumber
   readonly label: string
   readonly value: string
+  /** Empty where there is no doubt. */
   readonly band: string
   readonly origin: string
 }
@@ -63,25 +64,30 @@ export interface MotorLine {
 export function motorLines(known: KnownMotor, units: Units): readonly MotorLine[] {
   return (Object.keys(MOTOR_NUMBERS) as MotorNumber[]).map((name) => {
     const { label, dimension } = MOTOR_NUMBERS[name]
-    const { number, unit } = three(known[name].value, dimension, units)
+    const { value, low, high } = known[name]
+    const { number, unit } = three(value, dimension, units)
     return {
       name,
       label,
       value: unit === '' ? number : `${number}${NBSP}${unit}`,
-      band: bandWords(known[name], dimension, units),
+      band: low === high ? '' : bandWords(known[name], dimension, units),
       origin: originWords(known[name]),
     }
   })
 }
 
-/** Torque at plate speed, peak and continuous, and the copper heat between them. */
+/** Torque at plate speed and all day, and the copper heat between them. */
 export function torqueWords(motor: Motor, units: Units): string {
-  const { point, continuousTorque, noLoadAmps } = motor
+  const { point, continuousTorque, continuousSpeed, noLoadAmps } = motor
+  const at = told(point.speed, 'angular speed', units)
   const peak = told(point.torque, 'torque', units)
-  const allDay = told(continuousTorque, 'torque', units)
   // Copper heat goes as amps squared; amps less no-load go as torque.
   const load = (point.amps - noLoadAmps) / point.torque
-  const amps = continuousTorque * load + noLoadAmps
-  const heat = (point.amps / amps) ** 2
-  return `At ${told(point.speed, 'angular speed', units)} the plate’s power is ${peak}; all day it is ${allDay}. Between them lies ${brief(Number(heat.toPrecision(2)))} times the copper heat.`
+  const heat = (point.amps / (continuousTorque * load + noLoadAmps)) ** 2
+  if (Math.abs(heat - 1) < 0.05) return `The plate’s power at ${at} is a torque of ${peak}, all day.`
+  const slower =
+    Math.abs(continuousSpeed / point.speed - 1) < 0.005
+      ? ''
+      : ` at ${told(continuousSpeed, 'angular speed', units)}`
+  return `The plate’s power at ${at} is a torque of ${peak}; all day it is ${told(continuousTorque, 'torque', units)}${slower}. Between them lies ${brief(Number(heat.toPrecision(2)))} times the copper heat.`
 }

@@ -49,7 +49,9 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
   const { energy } = figures
   rows.push(
     ['Hottest frame', told(figures.hottestFrameC.value, 'temperature', units)],
-    ['Hottest cutoff switch', told(figures.hottestSwitchC.value, 'temperature', units)],
+    ...(job.parts.cutoff.fitted === 'none'
+      ? []
+      : [['Hottest cutoff switch', told(figures.hottestSwitchC.value, 'temperature', units)] as const]),
     [
       'Insulation life',
       `${lifeWords(figures.life)} times that at the class limit (rule of thumb: 10 K halve it)`,
@@ -64,7 +66,6 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
       ([name, words]) =>
         [`  of that, ${words}`, energy.taken > 0 ? percent(energy[name] / energy.taken) : '—'] as const,
     ),
-    ['Running time delivered', percent(figures.delivered)],
   )
   const width = Math.max(...rows.map(([label]) => label.length))
   return rows.map(([label, value]) => `  ${label.padEnd(width)}  ${value}`)
@@ -101,7 +102,6 @@ export function jobReport(
       : []),
     ...(check ? ['', 'Second method', `  ${checkWords(check, units)}`] : []),
     '',
-    `${grouped(trace.effort.steps, 0)} steps, ${grouped(trace.effort.rates, 0)} evaluations.`,
     CAUTION,
   ].join('\n')
 }

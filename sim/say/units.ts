@@ -13,7 +13,7 @@ const METRIC: Record<Dimension, string> = {
   'angular acceleration': 'rpm/s',
   torque: 'N·m',
   power: 'W',
-  energy: 'kJ',
+  energy: 'Wh',
   length: 'mm',
   mass: 'kg',
   force: 'N',

@@ -88,7 +88,7 @@ const shots: readonly Shot[] = [
     part: '#A',
     async act(page) {
       await station('Motor')(page)
-      await enter(page, 'Plate power', '2.5')
+      await enter(page, 'Plate amps', '30')
       await page.waitForTimeout(1500)
     },
   },

@@ -47,3 +47,10 @@ export function oracle<I, A>(id: string): Oracle<I, A> {
   if (!name) throw new Error(`oracles.json has no ${id}`)
   return problems[name] as Oracle<I, A>
 }
+
+/** The measured record with this id. Throws where there is none: a slip in the test. */
+export function measuredRecord<R>(id: string): R {
+  const found = records.find((one) => one.id === id)
+  if (!found) throw new Error(`measured.json has no ${id}`)
+  return found as R
+}

@@ -29,8 +29,9 @@ it('a single value counts at once, and is gone with its text', () => {
 })
 
 it('half a reading stands in its field and in no job; the other half makes it count', () => {
-  const half = typed(state(), [['bench.running.0.volts', '120 V']])
-  expect(half.scenario).toBe(half.scenario)
+  const before = state()
+  const half = typed(before, [['bench.running.0.volts', '120 V']])
+  expect(half.scenario).toBe(before.scenario)
   expect(bench(half)).toBeUndefined()
   expect(read(half.scenario).ok).toBe(true)
   expect(shown(half, 'bench.running.0.volts')).toBe('120 V')

@@ -1,8 +1,7 @@
 // Readings of one kind: a row of fields each, more rows where wanted, and under them what they tell.
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
-import { inputAt } from '../../sim/scenario.ts'
-import { givenAt } from '../../sim/scenario.ts'
+import { givenAt, inputAt } from '../../sim/scenario.ts'
 import { wish } from '../events.ts'
 import { base, buttons } from '../style/base.ts'
 import { type FormState, field } from './field.ts'

@@ -34,7 +34,7 @@ export interface WarmUp {
 export interface WarmUpChart {
   readonly height: number
   readonly drawn: SVGTemplateResult
-  /** Top of the lower plot's title, px. */
+  /** The chart in a sentence. */
   readonly words: string
   readonly table: () => Table
 }
@@ -88,7 +88,11 @@ export function warmUpChart({ log, fit, units, width, k }: WarmUp): WarmUpChart 
     Number.isNaN(value) ? '–' : grouped(value * (units.temperature === '°F' ? 1.8 : 1), 1)
   return {
     height: lower.bottom + FOOT * k,
-    words: `Warm-up of ${clockTime(end)}: the can was read up to ${show(mostRead(log.frameC), 'temperature', units).number} ${units.temperature}; the fitted winding comes to ${degrees(mostRead(fit.windingC))} ${units.temperature}.`,
+    words: `Warm-up of ${clockTime(end)}: ${
+      known(log.frameC)
+        ? `the can was read up to ${degrees(mostRead(log.frameC))} ${units.temperature}; `
+        : ''
+    }the fitted winding comes to ${degrees(mostRead(fit.windingC))} ${units.temperature}.`,
     table: () => ({
       head: [
         'Time',

@@ -37,6 +37,7 @@ export const bandStyle = css`
     min-width: 3px;
     border: 1px solid var(--ink3);
     border-radius: 1px;
+    background: color-mix(in srgb, var(--hatch) 45%, transparent);
   }
   .track.with i {
     border-color: var(--act);

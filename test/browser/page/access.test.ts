@@ -1,10 +1,8 @@
 // For everyone: axe in both themes, wide and narrow, with a panel open; no sideways scroll; no small print.
-import { readFileSync } from 'node:fs'
-import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
-import { root } from '../../house/tree.ts'
 import { openBuilt, type Site } from '../page.ts'
+import { violations } from './axe.ts'
 import { enter, opened, openStation, silence } from './sheet.ts'
 
 let site: Site
@@ -12,23 +10,6 @@ beforeAll(async () => {
   site = await openBuilt()
 })
 afterAll(() => site?.close())
-
-const axeSource = readFileSync(join(root, 'node_modules/axe-core/axe.min.js'), 'utf8')
-
-interface Axe {
-  run(): Promise<{ violations: { id: string; nodes: { target: unknown; failureSummary?: string }[] }[] }>
-}
-
-/** What axe finds, a line each. */
-async function violations(page: Page): Promise<string[]> {
-  await page.evaluate(axeSource)
-  return page.evaluate(async () => {
-    const { violations: found } = await (window as unknown as { axe: Axe }).axe.run()
-    return found.flatMap(({ id, nodes }) =>
-      nodes.map((n) => `${id}: ${JSON.stringify(n.target)} ${n.failureSummary}`),
-    )
-  })
-}
 
 it.each([
   [1440, false],

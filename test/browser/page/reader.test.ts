@@ -112,8 +112,10 @@ it('another example is chosen, and a wrong file is told apart without losing the
 it('a saved job opens again as it was', async () => {
   const watched = await opened(site)
   const { page } = watched
+  const found = await sentence(page)
   await openStation(page, 'Belt')
   await enter(page, 'Machine pulley', '13 in')
+  await expect.poll(() => sentence(page)).not.toBe(found)
   await settled(page)
   const before = await sentence(page)
   const [download] = await Promise.all([

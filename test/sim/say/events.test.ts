@@ -63,8 +63,8 @@ describe('lines', () => {
       }),
     )
     expect(lines([...many, { ...marks.limited, t: 500, until: 530 }, marks.limited])).toEqual([
-      '3:20 speed not held: down to 175~rpm of 350~rpm asked; 143 times from here on, this the worst',
-      '8:20 current limit reached, for 30~s; 2 times from here on, this the worst',
+      '3:20 speed not held: down to 175~rpm of 350~rpm asked (the worst of 143 times, at 4:30)',
+      '8:20 current limit reached, for 30~s (the worst of 2 times, at 8:20)',
       '3:00:00 end of the job',
     ])
   })

@@ -23,7 +23,7 @@ describe('five numbers', () => {
       'Running time you get: 100~% (of what the job asks)',
       'Hottest winding: 101 °C (class B limit 120~°C)',
       'Slowest in the cut: 325 rpm (7~% under the 350 asked)',
-      'Current during milling: 8.6 A (peaks at 12.3~A; plate 13.0~A)',
+      'Average current, milling: 8.6 A (peaks at 12.3~A; plate 13.0~A)',
     ])
   })
   it('of one that the cutoff stops', () => {
@@ -50,7 +50,7 @@ describe('five numbers', () => {
   it('marks what is over its limit', () => {
     expect(numbers('too hot')[2]).toBe('! Hottest winding: 173 °C (class B limit 120~°C)')
     expect(numbers('slow')[3]).toMatch(/^! Slowest in the cut: 261 rpm/)
-    expect(numbers('stalled at the limit')[4]).toMatch(/^! Current during milling/)
+    expect(numbers('stalled at the limit')[4]).toMatch(/^! Average current, milling/)
   })
   it('in °F', () => {
     expect(numbers('fine', FAHRENHEIT)[0]).toBe(
@@ -65,7 +65,7 @@ describe('what limits', () => {
       'heat: cool enough',
       'speed: it holds its speed',
       'current: under the controller’s limit',
-      'outlet: about 5.7~A of 15.0~A at the outlet',
+      'outlet: about 5.7~A on average of 15.0~A at the outlet',
     ])
   })
   it('is each of the four, with why', () => {
@@ -76,7 +76,7 @@ describe('what limits', () => {
     expect(limits('stalled')[1]).toBe('! speed: the spindle stops')
     expect(limits('stalled at the limit')[2]).toBe('! current: 40~s at the limit of 18.0~A')
     expect(limits('fine', job({ 'supply.breaker': '5 A' }))[3]).toBe(
-      '! outlet: about 5.7~A of 5.0~A at the outlet',
+      '! outlet: about 5.7~A on average of 5.0~A at the outlet',
     )
     expect(limits('fine', job({ 'supply.kind': 'battery' }))[3]).toContain('from the battery')
   })

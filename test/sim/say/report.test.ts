@@ -24,7 +24,6 @@ describe('the report', () => {
       'What happens\n',
       'end of the job',
       'Worth a look\n  controller.compensation: It hunts. Turn it down.',
-      'evaluations.',
       visible(CAUTION),
     ])
       expect(text).toContain(part)
@@ -132,7 +131,7 @@ describe('hostile names', () => {
     const text = jobReport(name, { job: named, trace, figures, notes: [], check: null }, US)
     expect(text.startsWith(`${name}\n`)).toBe(true)
     expect(text).toContain(`, during ${name},`)
-    expect(text).toContain(`Current during ${name}`)
+    expect(text).toContain(`Average current, ${name}`)
     expect(stationRows('machine', named, US)[2].value).toContain(name)
   })
   it('every station has a heading', () => {

@@ -1,0 +1,60 @@
+// The rows of a skipped turn: those of the turn before it and of the one after, mixed, and moved to its own heat.
+import { CHANNELS, type Columns, SUMS, type Trace } from '../trace.ts'
+import type { Gap, Skipped } from './gap.ts'
+import { heatOf } from './turn.ts'
+
+const NAMES = [...CHANNELS, ...SUMS]
+
+/** Columns of `trace` read at other times (s, ascending; two at a jump), straight between its rows. */
+export function readAt(trace: Trace, times: Float64Array): Columns {
+  const { time, columns } = trace
+  const read = Object.fromEntries(NAMES.map((name) => [name, new Float64Array(times.length)])) as Columns
+  let before = 0
+  let same = 0
+  times.forEach((t, row) => {
+    same = row > 0 && times[row - 1] === t ? same + 1 : 0
+    while (before + 1 < time.length && time[before + 1] < t) before++
+    let at = time[before] === t ? before : Math.min(before + 1, time.length - 1)
+    // Of two rows at a jump the first is read for the first, the second for the second.
+    for (let n = 0; n < same && time[at + 1] === t; n++) at++
+    const share = time[at] > t && at > before ? (t - time[before]) / (time[at] - time[before]) : 1
+    const from = share < 1 ? before : at
+    for (const name of NAMES)
+      read[name][row] = columns[name][from] + share * (columns[name][at] - columns[name][from])
+  })
+  return read
+}
+
+export interface Blend {
+  /** s of the turn. */
+  readonly time: Float64Array
+  /** Fills a row of a skipped turn: channels, and sums from the turn's start. */
+  row(row: number, turn: Skipped, channels: Float64Array, sums: Float64Array): void
+}
+
+/** The skipped turns of a gap, row by row. */
+export function blend({ from, to }: Gap): Blend {
+  const { time, columns } = from.trace
+  const after = readAt(to.trace, time)
+  const x = NAMES.map((name) => columns[name])
+  const y = NAMES.map((name) => after[name])
+  const [a, b] = [from, to].map(({ start }) => heatOf(start.states))
+  const [aEnd, bEnd] = [from, to].map(({ end }) => heatOf(end.states))
+  const seconds = time[time.length - 1]
+  const hot = CHANNELS.indexOf('windingC')
+  return {
+    time,
+    row(row, { share, heat, end }, channels, sums) {
+      const count = channels.length
+      for (let c = 0; c < count; c++) channels[c] = x[c][row] + share * (y[c][row] - x[c][row])
+      for (let c = count; c < x.length; c++) sums[c - count] = x[c][row] + share * (y[c][row] - x[c][row])
+      // From its own start to its own end: what the mixture is off there fades from the one to the other.
+      const through = time[row] / seconds
+      for (let h = 0; h < heat.length; h++) {
+        const before = heat[h] - a[h] - share * (b[h] - a[h])
+        const then = end[h] - aEnd[h] - share * (bEnd[h] - aEnd[h])
+        channels[hot + h] += before + through * (then - before)
+      }
+    },
+  }
+}

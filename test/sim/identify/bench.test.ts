@@ -1,0 +1,346 @@
+// Bench readings into numbers: generated readings come back, what each reading tells, and how it narrows the bands.
+import { describe, expect, it } from 'vitest'
+import { USUAL } from '../../../sim/identify/assume.ts'
+import { coasting } from '../../../sim/identify/bench.ts'
+import { identify, type MotorNumber } from '../../../sim/identify/motor.ts'
+import { oracle } from '../../checks/files.ts'
+import { near } from '../physics/lab.ts'
+import { APPLE_MILL, known, motor } from './motors.ts'
+
+type Numbers = Record<string, number>
+type Bench = Parameters<typeof motor>[1] & object
+const rpm = (value: number) => (value * Math.PI) / 30
+
+describe('O16: readings made from k, R and friction give them back', () => {
+  const { inputs, answers } = oracle<Numbers, Record<string, Numbers>>('O16')
+  const spin = [{ speed: '1000 rpm', volts: `${answers.backdrive_1000rpm_V} V` }]
+  const locked = [{ volts: '20 V', amps: `${answers.locked_20V.I_A} A` }]
+  const running = [60, 90, 120].map((volts) => {
+    const { I_A, n_rpm } = answers[`noload_${volts}V`]
+    return { volts: `${volts} V`, amps: `${I_A} A`, speed: `${n_rpm} rpm` }
+  })
+  // The oracle leaves brush drop out.
+  const back = (bench: Bench) => known(motor(APPLE_MILL, bench, { given: { brushDrop: 0 } })).numbers
+
+  it('all readings: k, R, friction that does not grow with speed', () => {
+    const { constant, resistance, dryFriction, windage } = back({ spin, locked, running })
+    near(constant, inputs.k, 1e-10)
+    near(resistance, inputs.R, 1e-10)
+    near(dryFriction, inputs.Tf, 1e-8)
+    expect(windage * rpm(4000)).toBeLessThan(1e-8)
+  })
+
+  it('without the drill: the constant from speeds read running free', () => {
+    const { constant, resistance, dryFriction } = back({ locked, running })
+    near(constant, inputs.k, 1e-10)
+    near(resistance, inputs.R, 1e-10)
+    near(dryFriction, inputs.Tf, 1e-8)
+  })
+
+  it('without the speeds: those follow from volts, ohms and the drill', () => {
+    const { dryFriction } = back({
+      spin,
+      locked,
+      running: running.map(({ volts, amps }) => ({ volts, amps })),
+    })
+    near(dryFriction, inputs.Tf, 1e-8)
+  })
+
+  it('without ohms: free running and the plate’s own volts and amps at load', () => {
+    // A plate of the same motor, cold: 10 A at 120 V.
+    const speed = (120 - 10 * inputs.R) / inputs.k
+    const plate = { volts: '120 V', amps: '10 A', speed: `${speed} rad/s`, values: 'cold' }
+    const { constant, resistance } = known(motor(plate, { running }, { given: { brushDrop: 0 } })).numbers
+    near(constant, inputs.k, 1e-10)
+    near(resistance, inputs.R, 1e-8)
+  })
+
+  it('in a warm room the same readings are a motor of less resistance and more flux at 20 °C', () => {
+    const { constant, resistance } = back({ spin, locked, running, roomC: '35 °C' })
+    near(constant, inputs.k / (1 - 0.002 * 15), 1e-10)
+    near(resistance, (inputs.R * 255) / 270, 1e-10)
+    near(back({ locked, running, roomC: '35 °C' }).constant, constant, 1e-10)
+  })
+})
+
+describe('volts at amps, shaft held', () => {
+  const held = (pairs: readonly [number, number][]): Bench => ({
+    locked: pairs.map(([amps, volts]) => ({ amps: `${amps} A`, volts: `${volts} V` })),
+  })
+  const numbers = (pairs: readonly [number, number][], plate: object = APPLE_MILL) =>
+    known(motor(plate, held(pairs))).numbers
+
+  it('three or more over a factor of two part brush drop and resistance', () => {
+    const { resistance, brushDrop } = numbers([
+      [2, 1.1 + 2 * 0.9],
+      [3, 1.1 + 3 * 0.9],
+      [5, 1.1 + 5 * 0.9],
+    ])
+    near(resistance, 0.9, 1e-12)
+    near(brushDrop, 1.1, 1e-12)
+  })
+
+  it('fewer, or closer together, have the usual brush drop taken off', () => {
+    for (const amps of [[3], [2, 5], [3, 3.5, 4]]) {
+      const { resistance, brushDrop } = numbers(amps.map((i) => [i, 1.5 + i * 0.9]))
+      near(resistance, 0.9, 1e-12)
+      expect(brushDrop).toBe(1.5)
+    }
+  })
+
+  it('a brush drop under nothing is none', () => {
+    const { resistance, brushDrop } = numbers([
+      [2, 1.78],
+      [4, 3.6],
+      [6, 5.4],
+    ])
+    expect(brushDrop).toBe(0)
+    near(resistance, (2 * 1.78 + 4 * 3.6 + 6 * 5.4) / 56, 1e-12)
+    // It is known only as far as the readings tell.
+    expect(
+      known(
+        motor(
+          APPLE_MILL,
+          held([
+            [2, 1.78],
+            [4, 3.6],
+            [6, 5.4],
+          ]),
+        ),
+      ).known.brushDrop.high,
+    ).toBeGreaterThan(0.02)
+  })
+
+  it.each([
+    [0.533, 5.834, 0.091],
+    [0.638, 7.35, 0.087],
+  ])('stalled, %d V at %d A: %d Ω between the leads', (volts, amps, ohms) => {
+    // JOB.md f, read on a small 12 V motor.
+    const plate = { volts: '12 V', amps: '15 A' }
+    const readings = motor(plate, held([[amps, volts]]), { given: { brushDrop: 0 } })
+    expect(Number(known(readings).numbers.resistance.toFixed(3))).toBe(ohms)
+    // The usual 0.6 V of such brushes would leave the winding nothing: they take half at most.
+    const open = numbers([[amps, volts]], plate)
+    near(open.resistance, volts / 2 / amps, 1e-12)
+    near(open.brushDrop, volts / 2, 1e-12)
+  })
+
+  it('goes before ohms between the leads', () => {
+    const { numbers, known: all } = known(motor(APPLE_MILL, { ...held([[3, 1.5 + 2.7]]), ohms: ['1.4 Ω'] }))
+    near(numbers.resistance, 0.9, 1e-12)
+    expect(all.resistance.how).toBe('volts at amps, shaft held')
+  })
+})
+
+describe('amps running free', () => {
+  const free = (readings: readonly [number, number, number][]): Bench => ({
+    running: readings.map(([volts, amps, speed]) => ({
+      volts: `${volts} V`,
+      amps: `${amps} A`,
+      speed: `${speed} rad/s`,
+    })),
+  })
+  const spin = [{ speed: '100 rad/s', volts: '25 V' }]
+  const numbers = (readings: readonly [number, number, number][]) =>
+    known(motor(APPLE_MILL, { ...free(readings), spin })).numbers
+
+  it('at two speeds part friction that grows with speed from the rest', () => {
+    const amps = (speed: number) => (0.1 + 2e-4 * speed) / 0.25
+    const { dryFriction, windage } = numbers([
+      [60, amps(230), 230],
+      [120, amps(470), 470],
+    ])
+    near(dryFriction, 0.1, 1e-10)
+    near(windage, 2e-4, 1e-10)
+  })
+
+  it('at one speed, or two alike, half each', () => {
+    const { dryFriction, windage } = numbers([
+      [110, 0.8, 430],
+      [120, 0.8, 470],
+    ])
+    near(dryFriction, 0.1, 1e-10)
+    near(windage, 0.1 / 450, 1e-10)
+  })
+
+  it('neither is ever less than nothing', () => {
+    const falling = numbers([
+      [60, 0.9, 230],
+      [120, 0.8, 470],
+    ])
+    expect(falling.windage).toBe(0)
+    near(falling.dryFriction, 0.85 * 0.25, 1e-10)
+    const steep = numbers([
+      [60, 0.3, 230],
+      [120, 0.8, 470],
+    ])
+    expect(steep.dryFriction).toBe(0)
+    near(steep.windage, (0.25 * (0.3 * 230 + 0.8 * 470)) / (230 ** 2 + 470 ** 2), 1e-10)
+  })
+
+  it('nearest to plate volts is the no-load current', () => {
+    expect(
+      identify(
+        motor(
+          APPLE_MILL,
+          free([
+            [24, 0.5, 90],
+            [110, 0.8, 430],
+          ]),
+        ),
+        USUAL,
+      )!.noLoadAmps,
+    ).toBe(0.8)
+  })
+
+  it.each(['wall', 'controller input'])('amps read at the %s are left out', (clamp) => {
+    const bench = { ...free([[120, 3, 470]]), clamp }
+    expect(known(motor(APPLE_MILL, bench)).numbers).toEqual(known(motor(APPLE_MILL)).numbers)
+  })
+})
+
+describe('coast-down', () => {
+  const friction = { dry: 0.1, windage: 2e-4 }
+  // With the drill these free runs give just that friction.
+  const bench: Bench = {
+    spin: [{ speed: '100 rad/s', volts: '25 V' }],
+    running: [230, 470].map((speed) => ({
+      volts: `${speed / 4} V`,
+      amps: `${(0.1 + 2e-4 * speed) / 0.25} A`,
+      speed: `${speed} rad/s`,
+    })),
+  }
+  /** J dω/dt = −dry − windage ω in closed form. */
+  const speedAfter = (t: number, inertia: number) => (400 + 500) * Math.exp((-2e-4 * t) / inertia) - 500
+  const coast = [0, 2, 5, 8].map((t) => ({ time: `${t} s`, speed: `${speedAfter(t, 0.004)} rad/s` }))
+
+  it('the curve', () => {
+    near(coasting(400, 5, 0.004, friction), speedAfter(5, 0.004), 1e-12)
+    expect(coasting(400, 30, 0.004, friction)).toBe(0)
+    near(coasting(400, 5, 0.004, { dry: 0.1, windage: 0 }), 400 - 0.5 / 0.004, 1e-12)
+    near(coasting(400, 5, 0.004, { dry: 0, windage: 2e-4 }), 400 * Math.exp(-0.25), 1e-12)
+  })
+
+  it('on a bare shaft gives the rotor', () => {
+    const { inertia, flywheel } = known(
+      motor(APPLE_MILL, { ...bench, coast, coastedWith: 'bare shaft' }),
+    ).numbers
+    near(inertia, 0.004, 1e-6)
+    expect(flywheel).toBe(0)
+  })
+
+  it('with a weighed flywheel gives the rotor, with another one the flywheel', () => {
+    const disc = { flywheelMass: '1.2 kg', flywheelDiameter: '130 mm' }
+    const weighed = known(motor(APPLE_MILL, { ...bench, coast, ...disc })).numbers
+    near(weighed.flywheel, 0.5 * 1.2 * 0.065 ** 2, 1e-12)
+    near(weighed.inertia + weighed.flywheel, 0.004, 1e-6)
+    const other = known(motor(APPLE_MILL, { ...bench, coast })).numbers
+    near(other.inertia, 6e-5 * 6 ** (5 / 3), 1e-12)
+    near(other.inertia + other.flywheel, 0.004, 1e-6)
+    const rim = known(motor(APPLE_MILL, { ...disc, flywheelShape: 'rim' })).numbers
+    near(rim.flywheel, 0.7 * 1.2 * 0.065 ** 2, 1e-12)
+  })
+
+  it('of a flywheel given as none is all the rotor’s', () => {
+    const { inertia } = known(motor(APPLE_MILL, { ...bench, coast }, { given: { flywheel: 0 } })).numbers
+    near(inertia, 0.004, 1e-6)
+  })
+
+  it.each([
+    ['one reading', [{ time: '0 s', speed: '400 rad/s' }]],
+    [
+      'readings at one moment',
+      [
+        { time: '1 s', speed: '400 rad/s' },
+        { time: '1 s', speed: '300 rad/s' },
+      ],
+    ],
+    [
+      'a motor at rest',
+      [
+        { time: '0 s', speed: '0 rad/s' },
+        { time: '3 s', speed: '0 rad/s' },
+      ],
+    ],
+  ])('%s tells nothing', (_, readings) => {
+    const one = known(motor(APPLE_MILL, { ...bench, coast: readings }))
+    near(one.numbers.inertia, 6e-5 * 6 ** (5 / 3), 1e-12)
+    expect(one.known.inertia.from).toBe('estimated')
+  })
+})
+
+describe('each reading narrows the band of what it measures, and of what follows from it', () => {
+  const spin = [{ speed: '1000 rpm', volts: '26 V' }]
+  const free = (volts: number) => ({ volts: `${volts} V`, amps: `${0.55 + 0.0025 * volts} A` })
+  const width = (bench: Bench, name: MotorNumber) => {
+    const { low, high } = known(motor(APPLE_MILL, bench)).known[name]
+    return Math.log(high / low)
+  }
+  const coast = [0, 2, 4].map((t) => ({ time: `${t} s`, speed: `${400 - 70 * t} rad/s` }))
+  const held = [2, 3, 4, 5].map((i) => ({ amps: `${i} A`, volts: `${1.3 + 1.1 * i} V` }))
+
+  it.each<[string, Bench, Bench, MotorNumber, number]>([
+    ['ohms', {}, { ohms: ['1.1 Ω', '1.2 Ω'] }, 'resistance', 0.25],
+    ['ohms', {}, { ohms: ['1.1 Ω', '1.2 Ω'] }, 'constant', 0.7],
+    ['shaft held', {}, { locked: held.slice(3) }, 'resistance', 0.5],
+    ['shaft held, four times', { locked: held.slice(3) }, { locked: held }, 'resistance', 0.8],
+    ['shaft held, four times', {}, { locked: held }, 'brushDrop', 0.7],
+    ['a drill', {}, { spin }, 'constant', 0.3],
+    ['a drill', {}, { spin }, 'resistance', 0.8],
+    ['no-load amps', {}, { running: [free(120)] }, 'dryFriction', 0.9],
+    ['no-load amps', {}, { running: [free(120)] }, 'constant', 0.95],
+    ['no-load amps and speed', {}, { running: [{ ...free(120), speed: '450 rad/s' }] }, 'constant', 0.4],
+    [
+      'no-load amps at a second voltage',
+      { running: [free(120)], spin },
+      { running: [free(120), free(40)], spin },
+      'dryFriction',
+      0.5,
+    ],
+    [
+      'coast-down',
+      { running: [free(120)], spin },
+      { running: [free(120)], spin, coast, coastedWith: 'bare shaft' },
+      'inertia',
+      0.5,
+    ],
+  ])('%s: %#', (_, before, after, name, least) => {
+    expect(width(after, name) / width(before, name)).toBeLessThan(least)
+    expect(width(after, name)).toBeGreaterThan(0.01)
+  })
+
+  it('ohms read on a motor of tenths of an ohm are known to a digit of the meter only', () => {
+    const { low, high } = known(
+      motor({ volts: '24 V', amps: '19 A', power: '350 W', speed: '2600 rpm' }, { ohms: ['0.2 Ω'] }),
+    ).known.resistance
+    expect(low).toBeLessThan(0.16)
+    expect(high).toBeGreaterThan(0.24)
+  })
+
+  it('says where each number came from', () => {
+    const how = (bench: Bench, name: MotorNumber) => {
+      const { from, how } = known(motor(APPLE_MILL, bench)).known[name]
+      return `${from}: ${how}`
+    }
+    expect(how({}, 'constant')).toBe('plate: plate torque over plate amps less no-load amps')
+    expect(how({ spin }, 'constant')).toBe('measured: volts made by turning')
+    expect(how({ running: [{ ...free(120), speed: '450 rad/s' }] }, 'constant')).toBe(
+      'measured: volts and speed running free',
+    )
+    expect(how({ ohms: ['1.1 Ω'] }, 'constant')).toMatch(/^plate: .*measured resistance’s share/)
+    expect(how({ ohms: ['1.1 Ω'] }, 'resistance')).toBe('measured: ohms between the leads, lowest')
+    expect(how({ spin }, 'resistance')).toMatch(/^plate: .*, measured$/)
+    expect(how({ locked: held }, 'brushDrop')).toMatch(/^measured/)
+    // Three at one current tell no brush drop apart.
+    expect(how({ locked: [held[0], held[0], held[0]] }, 'brushDrop')).toMatch(/^estimated/)
+    expect(how({ running: [free(120)] }, 'windage')).toMatch(/^measured/)
+    expect(how({ running: [free(120)], clamp: 'wall' }, 'windage')).toMatch(/^estimated/)
+    expect(how({ coast, coastedWith: 'bare shaft' }, 'inertia')).toBe('measured: coast-down')
+    expect(how({ coast }, 'flywheel')).toBe('measured: coast-down')
+    expect(how({ coast, coastedWith: 'bare shaft' }, 'flywheel')).toBe('estimated: none given')
+    expect(how({ flywheelMass: '1 kg', flywheelDiameter: '120 mm' }, 'flywheel')).toBe(
+      'measured: its mass and diameter',
+    )
+    expect(how({ flywheelMass: '1 kg' }, 'flywheel')).toBe('estimated: none given')
+  })
+})
