@@ -2,7 +2,8 @@
 import { changed } from './cycles/changed.ts'
 import { FIRST_JUMP, growth, guard, room } from './cycles/jump.ts'
 import { landing } from './cycles/landing.ts'
-import { bentTo, type Model, movedTo, reach, walk } from './cycles/model.ts'
+import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
+import { alongWay, settled } from './cycles/riding.ts'
 import { differences } from './cycles/slope.ts'
 import { type CycleRun, type Stop, summed } from './cycles/summed.ts'
 import {
@@ -33,32 +34,10 @@ export interface CycleOptions {
 const TOLERANCE = 0.02
 /** After so many misses from one place the slope there is taken anew. */
 const MISSES = 2
-/** How often a landing is run until its speed comes round. */
-const LANDINGS = 3
 /** A drive that takes more turns to come round, or a job that needs more of them run, is run directly. */
 const LONGEST_START = 12
 const MOST_COMPUTED = 250
 
-export const tune = { predict: true, fine: true, speed: 0.002, volts: 0.01 }
-function landingStart(last: Turn, prior: Turn | null, z: Float64Array): Start {
-  const start = withHeat(last.end, z)
-  if (!prior) return start
-  const back = reach(heatOf(prior.start.states), heatOf(last.start.states))
-  if (back < 0.3) return start
-  const share = Math.min(5, reach(heatOf(last.start.states), z) / back)
-  const y = start.states
-  for (const k of [0, 1, 2, 6]) if (k < y.length) y[k] += share * (last.end.states[k] - prior.end.states[k])
-  y[0] = Math.max(0, y[0])
-  y[1] = Math.max(0, y[1])
-  return start
-}
-function settled(t: Turn, base: Turn, tune: any): boolean {
-  if (!cameRound(t)) return false
-  const gain = (x: Turn) => reach(heatOf(x.start.states), heatOf(x.end.states))
-  const ratio = Math.min(1, gain(t) / Math.max(gain(base), 1e-9))
-  const off = (x: Turn, k: number) => Math.abs(x.end.states[k] - x.start.states[k])
-  return off(t, 1) <= tune.speed + 2 * ratio * off(base, 1) && off(t, 2) <= tune.volts + 2 * ratio * off(base, 2)
-}
 /** Where the run has got to: the last turn run, and the model about its right start; none while that turn did not come round. */
 interface Place {
   readonly n: number
@@ -123,10 +102,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   function* leap(from: Place & { model: Model }, far: number): Generator<Progress, boolean> {
     const { model } = from
     const z = walk(model, far, null)
-    let turn = yield* told(turns.turn(tune.predict ? landingStart(from.turn, prior, z) : withHeat(from.turn.end, z)))
-    const fine = (landed: Turn) => (tune.fine ? settled(landed, from.turn, tune) : cameRound(landed))
-    for (let n = 1; turn && !fine(turn) && n < LANDINGS; n++)
-      turn = yield* told(turns.turn(withHeat(turn.end, z)))
+    const turn = yield* told(settled(turns, alongWay(prior, from.turn, z), from.turn, false))
     if (!turn || !cameRound(turn)) {
       jump = far >> 1
       return true

@@ -4,6 +4,7 @@ import { senseRate } from '../parts/cutoff.ts'
 import type { Progress } from '../run.ts'
 import { cycleSeconds } from '../duty.ts'
 import type { Model } from './model.ts'
+import { settled } from './riding.ts'
 import { HEAT, heatOf, type Turn, type Turner, withHeat } from './turn.ts'
 
 /** Moved by this much, the map moves by far more than the noise of its steps. K */
@@ -23,7 +24,7 @@ export function* differences(job: Job, turner: Turner, turn: Turn): Generator<Pr
       by = side * MOVED
       const heat = at.slice()
       heat[k] += by
-      moved = yield* turner.turn(withHeat(turn.start, heat), true)
+      moved = yield* settled(turner, withHeat(turn.start, heat), turn, true)
       if (moved) break
     }
     if (!moved) return null

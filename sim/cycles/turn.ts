@@ -10,6 +10,9 @@ import type { Checkpoint, Effort, Peaks, Trace } from '../trace.ts'
 export const HEAT = 3
 const FIRST = STATE.windingC
 
+/** The states that ride along; the last only where the belt may slip. */
+export const FAST = [STATE.current, STATE.speed, STATE.integrator, STATE.spindle] as const
+
 /** The slow states among all. */
 export const heatOf = (states: Float64Array): Float64Array => states.subarray(FIRST, FIRST + HEAT)
 

@@ -5,4 +5,5 @@ import { toUnit } from '../quantity.ts'
 export const text = (value: number, unit: string, digits = 3): string =>
   `${Number(toUnit(value, unit).toPrecision(digits))} ${unit}`.trim()
 
-export const percent = (share: number): string => `${Math.round(share * 100)} %`
+/** A share in per cent: two digits, or more where it stands beside its bound. */
+export const percent = (share: number, digits = 2): string => `${Number((share * 100).toPrecision(digits))} %`

@@ -1,5 +1,5 @@
 // All the inputs of a station, in their groups, across the sheet.
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { type Input, inputAt, inputsOf } from '../../sim/scenario.ts'
 import { STATIONS, type Station } from '../../sim/say/stations.ts'
@@ -8,6 +8,7 @@ import { type FormState, field } from './field.ts'
 import { findField, openLids } from './findField.ts'
 import { formStyle } from './formStyle.ts'
 import { GROUPS, type Group } from './groups.ts'
+import { panelStyle } from './panelStyle.ts'
 import { type ReadingPath, readingKind } from './readings.ts'
 import './dutySteps.ts'
 import './readingRows.ts'
@@ -20,85 +21,7 @@ interface Filled {
 
 @customElement('station-panel')
 export class StationPanel extends LitElement {
-  static styles = [
-    base,
-    buttons,
-    formStyle,
-    css`
-      :host {
-        padding: 20px 24px 24px;
-        border: 1.5px solid var(--ink);
-        border-radius: var(--round-panel);
-        background: var(--raise);
-        overflow-wrap: anywhere;
-      }
-      .where {
-        margin-bottom: 16px;
-        padding-bottom: 12px;
-        border-bottom: 1px solid var(--rule);
-      }
-      .groups {
-        columns: 3 calc(300px * var(--k));
-        column-gap: 40px;
-      }
-      .groups.few {
-        columns: auto;
-      }
-      .columns {
-        display: grid;
-        grid-template-columns: minmax(0, 1.1fr) minmax(0, 1.1fr) minmax(0, 1fr);
-        gap: 0 40px;
-        align-items: start;
-      }
-      .columns + section {
-        padding-top: 12px;
-        border-top: 1px solid var(--rule);
-      }
-      .columns + section .fields {
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, calc(190px * var(--k))), 1fr));
-        gap: 0 24px;
-      }
-      .columns .fields > choice-field {
-        grid-column: 1 / -1;
-      }
-      .groups + section {
-        margin-top: 8px;
-      }
-      section {
-        margin-bottom: 12px;
-        break-inside: avoid;
-      }
-      section:last-child {
-        margin-bottom: 0;
-      }
-      summary {
-        width: fit-content;
-        min-height: 32px;
-        font: var(--type-station);
-        cursor: pointer;
-      }
-      .columns summary {
-        font: var(--type-chart-title);
-      }
-      @media (max-width: 1199.98px) {
-        .columns {
-          grid-template-columns: repeat(2, minmax(0, 1fr));
-        }
-      }
-      @media (max-width: 759.98px) {
-        :host {
-          padding: 16px 14px 20px;
-        }
-        .columns {
-          display: block;
-        }
-        summary {
-          min-height: 44px;
-          padding-top: 10px;
-        }
-      }
-    `,
-  ]
+  static styles = [base, buttons, formStyle, panelStyle]
 
   @property({ attribute: false }) station!: Station
   @property({ attribute: false }) form!: FormState

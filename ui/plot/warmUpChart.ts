@@ -60,7 +60,7 @@ export function warmUpChart({ log, fit, units, width, k }: WarmUp): WarmUpChart 
   const right = Math.round(width - gutters.right * k)
   const end = log.time[log.rows - 1]
   if (right - left < 80 || !(end > 0)) return null
-  const times = timeTicks(0, end, Math.max(2, (right - left) / (TICK_ROOM * k)))
+  const times = timeTicks(0, end, Math.max(4, (right - left) / (TICK_ROOM * k)))
   const coldest = [fit.frameC[0], ...log.frameC].reduce((low, value) =>
     Number.isNaN(value) ? low : Math.min(low, value),
   )
