@@ -3,7 +3,7 @@ import { changed } from './cycles/changed.ts'
 import { FIRST_JUMP, growth, guard, room } from './cycles/jump.ts'
 import { landing } from './cycles/landing.ts'
 import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
-import { alongWay, settled } from './cycles/riding.ts'
+import { alongWay, drift, driftIn, settled, type Way } from './cycles/riding.ts'
 import { differences } from './cycles/slope.ts'
 import { type CycleRun, type Stop, summed } from './cycles/summed.ts'
 import {
@@ -43,6 +43,8 @@ interface Place {
   readonly n: number
   readonly turn: Turn
   readonly model: Model | null
+  /** The way to it from the turn run before, if both came round. */
+  readonly way: Way | null
 }
 
 /** Start of the turn `turns` after a place: exact for the next one. */
@@ -68,7 +70,6 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   let place = null as Place | null
   let jump = FIRST_JUMP
   let misses = 0
-  let prior = null as Turn | null
   const gone = () => (place ? place.n + 1 : 0)
 
   /** Lets the caller breathe, and tells how far the turns have come. */
@@ -91,9 +92,9 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
       model = place?.model
         ? movedTo(place.model, heatOf(turn.start.states), heatOf(turn.end.states))
         : yield* told(differences(job, turns, turn))
-    prior = round && place?.model ? place.turn : null
+    const way = round && place?.model ? { prior: place.turn, last: turn, turns: 1 } : null
     stops.push({ n, turn, before: null })
-    place = { n, turn, model }
+    place = { n, turn, model, way }
     jump = FIRST_JUMP
     return round ? model !== null : n < LONGEST_START
   }
@@ -102,8 +103,9 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   function* leap(from: Place & { model: Model }, far: number): Generator<Progress, boolean> {
     const { model } = from
     const z = walk(model, far, null)
-    const turn = yield* told(settled(turns, alongWay(prior, from.turn, z), from.turn, false))
-    if (!turn || !cameRound(turn)) {
+    const start = from.way ? alongWay(from.way, z) : withHeat(from.turn.end, z)
+    const turn = yield* told(settled(turns, start, from.way ? drift(from.way) : driftIn(from.turn), false))
+    if (!turn) {
       jump = far >> 1
       return true
     }
@@ -128,9 +130,9 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     } else {
       misses = 0
       const n = from.n + far
-      prior = from.turn
+      const way = { prior: from.turn, last: turn, turns: far }
       stops.push({ n, turn, before: landed.gap })
-      place = { n, turn, model: landed.model }
+      place = { n, turn, model: landed.model, way }
       jump = Math.max(FIRST_JUMP, Math.floor(far * factor))
     }
     return true

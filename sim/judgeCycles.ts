@@ -1,5 +1,6 @@
 // Figures of a run by turns: each turn judged as a job of its own, and added up for the turns it stands for.
 import type { CycleRun } from './cycles/summed.ts'
+import { cycleSeconds, type Duty, phaseSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { type Figures, judge } from './judge.ts'
 import { marksOf } from './marks.ts'
@@ -38,14 +39,25 @@ export function judgeCycles(job: Job, run: CycleRun): Figures {
     const part = parts.find(({ figures }) => value(figures) !== null)
     return part ? part.t + value(part.figures)! : null
   }
+  /** Seconds asked for and not got in all turns: the tail has counted its own. */
+  const lost = (value: (figures: Figures) => number) =>
+    parts.reduce((total, { figures, weight }) => total + (figures === whole ? 0 : weight * value(figures)), 0)
+  const work = {
+    ...whole.work,
+    got: Math.max(0, whole.work.got - lost((figures) => figures.work.asked - figures.work.got)),
+  }
+  const running = runningSeconds(job.duty, job.duty.seconds)
+  const stopped = lost((figures) => (1 - figures.delivered) * runningSeconds(job.duty, seconds))
   const perWork = (value: (figures: Figures) => number) =>
-    whole.work.got > 0 ? sum((figures) => value(figures) * figures.work.got) / whole.work.got : 0
+    work.got > 0 ? sum((figures) => value(figures) * figures.work.got) / work.got : 0
   const reached = run.reached
   const { classLimitC } = whole
 
   return {
     ...whole,
     reached,
+    delivered: running > 0 ? Math.max(0, whole.delivered - stopped / running) : 1,
+    work,
     hottestWindingC: peaks.windingC,
     hottestFrameC: peaks.frameC,
     hottestSwitchC: peaks.switchC,
@@ -81,8 +93,26 @@ export function judgeCycles(job: Job, run: CycleRun): Figures {
   }
 }
 
-/** A trace moved to begin at t, s. */
-const later = (trace: Trace, t: number): Trace => ({ ...trace, time: trace.time.map((own) => own + t) })
+/** A turn's trace moved to begin at t, s; its marks are left to the turn. */
+const later = (trace: Trace, t: number): Trace => ({
+  ...trace,
+  time: trace.time.map((own) => own + t),
+  marks: [],
+})
+
+/** Seconds among the first `until` of a duty in which it asks for speed. */
+function runningSeconds(duty: Duty, until: number): number {
+  const turn = cycleSeconds(duty)
+  const whole = Math.floor(until / turn)
+  let rest = until - whole * turn
+  let running = 0
+  for (const phase of duty.phases) {
+    const length = phaseSeconds(phase)
+    if (phase.speed > 0) running += whole * length + Math.min(length, Math.max(0, rest))
+    rest -= length
+  }
+  return running
+}
 
 /** Long enough before a turn for its first moment to count as settled, s. */
 const LEAD = 2

@@ -1,7 +1,7 @@
 // The rows of a skipped turn: those of the turn before it and of the one after, mixed, and moved to its own heat.
 import { CHANNELS, type Columns, SUMS, type Trace } from '../trace.ts'
-import type { Gap, Skipped } from './gap.ts'
-import { heatOf } from './turn.ts'
+import { fadings, type Gap, offAt, type Skipped } from './gap.ts'
+import { HEAT } from './turn.ts'
 
 const NAMES = [...CHANNELS, ...SUMS]
 
@@ -33,28 +33,26 @@ export interface Blend {
 }
 
 /** The skipped turns of a gap, row by row. */
-export function blend({ from, to }: Gap): Blend {
-  const { time, columns } = from.trace
-  const after = readAt(to.trace, time)
+export function blend(gap: Gap): Blend {
+  const { time, columns } = gap.from.trace
+  const after = readAt(gap.to.trace, time)
   const x = NAMES.map((name) => columns[name])
   const y = NAMES.map((name) => after[name])
-  const [a, b] = [from, to].map(({ start }) => heatOf(start.states))
-  const [aEnd, bEnd] = [from, to].map(({ end }) => heatOf(end.states))
   const seconds = time[time.length - 1]
+  const fading = [...time].map((t) => fadings(gap, t / seconds))
+  const last = fadings(gap, 1)
+  const { windingShare } = gap.model
+  const more = new Float64Array(HEAT)
   const hot = CHANNELS.indexOf('windingC')
   return {
     time,
-    row(row, { share, heat, end }, channels, sums) {
+    row(row, turn, channels, sums) {
+      const { share } = turn
       const count = channels.length
       for (let c = 0; c < count; c++) channels[c] = x[c][row] + share * (y[c][row] - x[c][row])
       for (let c = count; c < x.length; c++) sums[c - count] = x[c][row] + share * (y[c][row] - x[c][row])
-      // From its own start to its own end: what the mixture is off there fades from the one to the other.
-      const through = time[row] / seconds
-      for (let h = 0; h < heat.length; h++) {
-        const before = heat[h] - a[h] - share * (b[h] - a[h])
-        const then = end[h] - aEnd[h] - share * (bEnd[h] - aEnd[h])
-        channels[hot + h] += before + through * (then - before)
-      }
+      offAt(turn, fading[row], last, windingShare, more)
+      for (let h = 0; h < more.length; h++) channels[hot + h] += more[h]
     },
   }
 }

@@ -2,7 +2,7 @@
 import type { Job } from '../job.ts'
 import { DESTROYED_C } from '../run.ts'
 import { type Model, walk } from './model.ts'
-import type { Turn } from './turn.ts'
+import { heatOf, type Turn } from './turn.ts'
 
 /** Turns of a first jump; how much longer the next may be, and how much shorter after a miss. */
 export const FIRST_JUMP = 2
@@ -28,15 +28,17 @@ export function guard({ parts }: Job): (peaks: Float64Array) => boolean {
 /** How many of the next turns, `most` at the most, come before the first that must not be skipped. */
 export function room(
   model: Model,
-  { rise }: Turn,
+  { start, peaks }: Turn,
   risky: (peaks: Float64Array) => boolean,
   most: number,
 ): number {
   let safe = 0
-  const peaks = new Float64Array(rise.length)
+  // Peaks go with the start; a little too high where the start counts for less by then.
+  const heat = heatOf(start.states)
+  const likely = new Float64Array(peaks.length)
   walk(model, most, null, (n, z) => {
-    for (let h = 0; h < peaks.length; h++) peaks[h] = z[h] + rise[h]
-    if (risky(peaks)) return false
+    for (let h = 0; h < likely.length; h++) likely[h] = peaks[h] + z[h] - heat[h]
+    if (risky(likely)) return false
     safe = n
     return true
   })

@@ -12,6 +12,8 @@ export interface Model {
   /** Second derivative of the map along the way, K/K²; and the way, a unit vector. */
   readonly bend: Float64Array
   readonly way: Float64Array
+  /** Share of the winding in what the switch listens to. */
+  readonly windingShare: number
 }
 
 /** Nearer than this the noise of the steps outweighs what two turns could tell of a slope. K */
@@ -67,7 +69,7 @@ export function movedTo(model: Model, z: Float64Array, end: Float64Array): Model
   const slope = model.slope.slice()
   for (let h = 0; h < HEAT; h++)
     for (let k = 0; k < DRIVING; k++) slope[h * HEAT + k] += (straight[h] * way[k]) / far
-  return { at, gain, slope, back: far, bend, way }
+  return { ...model, at, gain, slope, back: far, bend, way }
 }
 
 function wayTo({ at }: Model, z: Float64Array): Float64Array {

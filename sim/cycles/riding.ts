@@ -8,10 +8,16 @@ import { cameRound, FAST, heatOf, type Start, type Turn, type Turner, withHeat }
 const TELLING = 0.3
 const FARTHEST = 5
 
-/** The start at heat z, its fast states as they went on the way from `prior` to `last`. */
-export function alongWay(prior: Turn | null, last: Turn, z: Float64Array): Start {
+/** Two turns that were run, so many turns apart. */
+export interface Way {
+  readonly prior: Turn
+  readonly last: Turn
+  readonly turns: number
+}
+
+/** The start at heat z, its fast states as they went on the way so far. */
+export function alongWay({ prior, last }: Way, z: Float64Array): Start {
   const start = withHeat(last.end, z)
-  if (!prior) return start
   const here = heatOf(last.start.states)
   const back = reach(heatOf(prior.start.states), here)
   if (back < TELLING) return start
@@ -20,6 +26,20 @@ export function alongWay(prior: Turn | null, last: Turn, z: Float64Array): Start
     if (k < start.states.length) start.states[k] += share * (last.end.states[k] - prior.end.states[k])
   return bounded(start)
 }
+
+/** How much speed and integrator may differ between start and end of a turn: as heat alone made of them, rad/s, V. */
+export function drift({ prior, last, turns }: Way): Drift {
+  const part = (k: number) => STILL + (LIKE * Math.abs(last.end.states[k] - prior.end.states[k])) / turns
+  return { speed: part(STATE.speed), integrator: part(STATE.integrator) }
+}
+
+/** As much as in a turn already known. */
+export function driftIn({ start, end }: Turn): Drift {
+  const part = (k: number) => STILL + LIKE * Math.abs(end.states[k] - start.states[k])
+  return { speed: part(STATE.speed), integrator: part(STATE.integrator) }
+}
+
+export type Drift = Readonly<Record<'speed' | 'integrator', number>>
 
 /** Neither current nor speed is ever below nothing. */
 function bounded(start: Start): Start {
@@ -30,34 +50,31 @@ function bounded(start: Start): Start {
 
 /** A difference of speed or integrator between start and end of a turn that adds no heat worth counting: rad/s, V. */
 const STILL = 0.002
-/** Beyond that, this many times what heat alone made of it in a turn already known. */
+/** Beyond that, this many times what heat alone makes of it. */
 const LIKE = 2
 const TRIES = 4
 
-/** Runs the turn from a start until its fast states come round as well as those of `like`, heated as much. Null where none does. */
+/** Runs the turn from a start until its fast states come round to within `most`, or nearly. Null where they do not. */
 export function* settled(
   turns: Turner,
   start: Start,
-  like: Turn,
+  most: Drift,
   bare: boolean,
 ): Generator<Progress, Turn | null> {
   const z = heatOf(start.states).slice()
+  const fine = (turn: Turn) =>
+    cameRound(turn) &&
+    (['speed', 'integrator'] as const).every(
+      (name) => Math.abs(turn.end.states[STATE[name]] - turn.start.states[STATE[name]]) <= most[name],
+    )
   let before: Turn | null = null
   let turn = yield* turns.turn(start, bare)
-  for (let n = 1; turn && !asWell(turn, like) && n < TRIES; n++) {
-    const next: Turn | null = yield* turns.turn(before ? extrapolated(before, turn, z) : withHeat(turn.end, z), bare)
+  for (let n = 1; turn && !fine(turn) && n < TRIES; n++) {
+    const from = before ? extrapolated(before, turn, z) : withHeat(turn.end, z)
     before = before ? null : turn
-    turn = next
+    turn = yield* turns.turn(from, bare)
   }
   return turn && cameRound(turn) ? turn : null
-}
-
-function asWell(turn: Turn, like: Turn): boolean {
-  if (!cameRound(turn)) return false
-  const gain = ({ start, end }: Turn) => reach(heatOf(start.states), heatOf(end.states))
-  const share = Math.min(1, gain(turn) / Math.max(gain(like), 1e-9))
-  const off = ({ start, end }: Turn, k: number) => Math.abs(end.states[k] - start.states[k])
-  return [STATE.speed, STATE.integrator].every((k) => off(turn, k) <= STILL + LIKE * share * off(like, k))
 }
 
 /** Where two turns in a row, from the same heat, tend to (Aitken). */

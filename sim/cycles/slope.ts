@@ -4,7 +4,7 @@ import { senseRate } from '../parts/cutoff.ts'
 import type { Progress } from '../run.ts'
 import { cycleSeconds } from '../duty.ts'
 import type { Model } from './model.ts'
-import { settled } from './riding.ts'
+import { driftIn, settled } from './riding.ts'
 import { HEAT, heatOf, type Turn, type Turner, withHeat } from './turn.ts'
 
 /** Moved by this much, the map moves by far more than the noise of its steps. K */
@@ -16,7 +16,9 @@ export function* differences(job: Job, turner: Turner, turn: Turn): Generator<Pr
   const end = heatOf(turn.end.states)
   const slope = new Float64Array(HEAT * HEAT)
   // The switch listens and nothing listens to it: its own start fades at a known rate.
-  slope[HEAT * HEAT - 1] = Math.exp(senseRate(job.parts.cutoff, 0, 0, 1) * cycleSeconds(job.duty))
+  const { cutoff } = job.parts
+  const fades = -senseRate(cutoff, 0, 0, 1)
+  slope[HEAT * HEAT - 1] = Math.exp(-fades * cycleSeconds(job.duty))
   for (let k = 0; k < HEAT - 1; k++) {
     let moved: Turn | null = null
     let by = MOVED
@@ -24,7 +26,7 @@ export function* differences(job: Job, turner: Turner, turn: Turn): Generator<Pr
       by = side * MOVED
       const heat = at.slice()
       heat[k] += by
-      moved = yield* settled(turner, withHeat(turn.start, heat), turn, true)
+      moved = yield* settled(turner, withHeat(turn.start, heat), driftIn(turn), true)
       if (moved) break
     }
     if (!moved) return null
@@ -38,5 +40,6 @@ export function* differences(job: Job, turner: Turner, turn: Turn): Generator<Pr
     back: 0,
     bend: new Float64Array(HEAT),
     way: new Float64Array(HEAT),
+    windingShare: senseRate(cutoff, 1, 0, 0) / fades,
   }
 }

@@ -76,7 +76,7 @@ export function* steadyCycle(job: Job, near?: Near): Generator<Progress, SteadyC
     if (Math.hypot(...step) < CLOSE)
       return {
         z,
-        peaks: turn.rise.map((rise, h) => z[h] + rise),
+        peaks: turn.peaks,
         tries,
         trace: turn.trace,
         near: { turn, model },

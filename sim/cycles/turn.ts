@@ -4,7 +4,7 @@ import { cycleSeconds } from '../duty.ts'
 import type { Job } from '../job.ts'
 import { FLOWS, STATE } from '../plant.ts'
 import { type Progress, run } from '../run.ts'
-import type { Checkpoint, Effort, Peaks, Trace } from '../trace.ts'
+import type { At, Checkpoint, Effort, Peaks, Trace } from '../trace.ts'
 
 /** Winding, frame and switch, °C: the slow states. The others ride along. */
 export const HEAT = 3
@@ -23,8 +23,9 @@ export type Start = Checkpoint
 export interface Turn {
   readonly start: Start
   readonly end: Start
-  /** Winding, frame and switch: how far their highest lies above their start, K. */
-  readonly rise: Float64Array
+  /** Winding, frame and switch: their highest, °C, and when in the turn, as shares of it. */
+  readonly peaks: Float64Array
+  readonly when: Float64Array
   readonly trace: Trace
 }
 
@@ -103,16 +104,16 @@ export function turner(job: Job): Turner {
       spend(effort, trace.effort)
       const last = trace.checkpoints.at(-1)
       if (trace.ending.kind !== 'finished' || !last || last.open) return null
-      const heat = heatOf(start.states)
       return {
         start,
         end: startWith(last.states, last.asked, last.on),
-        rise: risesOf(trace.peaks).map((peak, h) => peak - heat[h]),
+        peaks: hottest(trace.peaks, ({ value }) => value),
+        when: hottest(trace.peaks, ({ t }) => t / seconds),
         trace,
       }
     },
   }
 }
 
-const risesOf = ({ windingC, frameC, switchC }: Peaks): Float64Array =>
-  Float64Array.of(windingC.value, frameC.value, switchC.value)
+const hottest = ({ windingC, frameC, switchC }: Peaks, of: (at: At) => number): Float64Array =>
+  Float64Array.of(of(windingC), of(frameC), of(switchC))

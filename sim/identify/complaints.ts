@@ -17,7 +17,7 @@ function noLoad({ point, noLoadAmps, told }: Motor): Problem[] {
   return [
     {
       path: 'bench.running',
-      wrong: `It draws ${text(noLoadAmps, 'A')} running free, ${percent(share)} of the plate’s ${text(point.amps, 'A')}.`,
+      wrong: `It draws ${text(noLoadAmps, 'A')} running free, ${percent(share, 3)} of the plate’s ${text(point.amps, 'A')}.`,
       wouldDo:
         share > NO_LOAD.high
           ? '4 to 10 % is usual. Tight brushes or bearings, or a plate that is not at full load.'

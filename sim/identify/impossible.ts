@@ -1,5 +1,5 @@
 // Why plate and bench make no motor at all: the first thing that cannot be, with both numbers.
-import { copperRatio } from '../handbook/materials.ts'
+import { copperRatio, fluxRatio } from '../handbook/materials.ts'
 import type { Problem } from '../problem.ts'
 import { USUAL } from './assume.ts'
 import { identify, type Motor, type MotorReadings, plateTemperatures } from './motor.ts'
@@ -63,20 +63,35 @@ export function impossible(readings: MotorReadings): Problem {
   const measuredVolts = told.constant !== 'plate' || readings.given.constant !== undefined
   const volts = text(point.volts, 'V')
   if (measuredOhms && !(numbers.resistance > 0)) return noWinding(readings, motor)
+  if (!(numbers.brushDrop < point.volts))
+    return {
+      path: readings.given.brushDrop !== undefined ? 'winding.brushDrop' : 'bench.locked',
+      wrong: `Brushes that take ${text(numbers.brushDrop, 'V')} leave nothing of the plate’s ${volts}.`,
+      wouldDo: 'Check the plate’s volts, and what was read with the shaft held.',
+    }
   if (!(noLoadAmps < point.amps))
     return {
       path: 'bench.running',
       wrong: `It draws ${text(noLoadAmps, 'A')} running free, and the plate gives ${text(point.amps, 'A')} at full load.`,
       wouldDo: 'Check that the clamp was on one motor lead, and the plate’s amps.',
     }
-  const warm = copperRatio(plateTemperatures(readings.plate, USUAL).windingC)
+  if (told.constant === 'free' && readings.given.constant === undefined && !(numbers.constant > 0)) {
+    const run = readings.bench.running.find(({ speed }) => speed)
+    return {
+      path: 'bench.running',
+      wrong: `Running free at ${text(run?.volts ?? 0, 'V')}, brushes (${text(numbers.brushDrop, 'V')}) and winding (${text(numbers.resistance, 'Ω')} at ${text(run?.amps ?? 0, 'A')}) leave it nothing to turn by.`,
+      wouldDo: 'Read it at more volts.',
+    }
+  }
+  // What the plate tells, it tells of a warm motor.
+  const { windingC, frameC } = plateTemperatures(readings.plate, USUAL)
   if (measuredOhms)
     return {
       path: resistancePath(readings, motor),
-      wrong: `${text(numbers.resistance, 'Ω')} and its brushes take ${text(warm * numbers.resistance * point.amps + numbers.brushDrop, 'V')} at the plate’s ${text(point.amps, 'A')}, and the plate gives ${volts}: nothing is left to turn by.`,
+      wrong: `${text(numbers.resistance, 'Ω')} and its brushes take ${text(copperRatio(windingC) * numbers.resistance * point.amps + numbers.brushDrop, 'V')} at the plate’s ${text(point.amps, 'A')}, and the plate gives ${volts}: nothing is left to turn by.`,
       wouldDo: 'Check the ohms, or leave them open.',
     }
-  const back = text(numbers.constant * point.speed, 'V')
+  const back = text(fluxRatio(readings.magnets, frameC) * numbers.constant * point.speed, 'V')
   if (measuredVolts)
     return {
       path: constantPath(readings, motor),

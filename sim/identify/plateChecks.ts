@@ -31,7 +31,7 @@ function efficiency(path: string, out: number, volts: number, amps: number): Pro
   const into = `${text(volts, 'V')} at ${text(amps, 'A')} is ${text(volts * amps, 'hp')}`
   return {
     path,
-    wrong: `${text(out, 'hp')} out is ${high ? 'much' : 'little'} for what goes in: ${into}, so ${percent(share)} comes out.`,
+    wrong: `${text(out, 'hp')} out is ${high ? 'a lot' : 'little'} for what goes in: ${into}, so ${percent(share, 3)} comes out.`,
     wouldDo: high
       ? 'Usual is 70 to 85 %. Check the decimal point; a horsepower that is a boast is better left open.'
       : 'Usual is 70 to 85 %. The amps may belong to another duty than the power.',
@@ -79,10 +79,9 @@ const continuousShare: Check = ({ plate }, { point }) => {
     : [point.power, plate.continuousPower, 'hp']
   const ratio = most / (allDay ?? most)
   if (allDay === undefined || (ratio >= 1 && ratio <= PEAK_RATIO)) return null
-  const what = byAmps ? 'amps' : 'power'
   return {
     path: byAmps ? 'plate.continuousAmps' : 'plate.continuousPower',
-    wrong: `Plate ${what} of ${text(most, unit)} is ${short(ratio, 3)} times the continuous ${what} of ${text(allDay, unit)}.`,
+    wrong: `The plate’s ${text(most, unit)} is ${short(ratio, 3)} times its continuous ${text(allDay, unit)}.`,
     wouldDo:
       ratio < 1 ? 'The continuous one is the smaller: are they swapped?' : 'Plates show 1.67 to 2.5 times.',
   }
@@ -94,12 +93,15 @@ const windingDrop: Check = ({ given }, { point, numbers: { resistance }, told })
   const known = told.resistance !== 'plate' || given.resistance !== undefined
   return {
     path: 'plate.speed',
-    wrong: `The winding would take ${percent(drop)} of the plate’s ${text(point.volts, 'V')} (${text(resistance, 'Ω')} at ${text(point.amps, 'A')}).`,
+    wrong: `The winding would take ${percent(drop, 3)} of the plate’s ${text(point.volts, 'V')} (${text(resistance, 'Ω')} at ${text(point.amps, 'A')}).`,
     wouldDo: known
       ? '5 to 25 % is usual. Check the ohms and the plate’s amps.'
       : '5 to 25 % is usual. Measure the ohms: the plate tells them poorly.',
   }
 }
+
+const lineOf = ({ continuousPower, continuousAmps }: Plate): string =>
+  continuousPower !== undefined ? 'continuousPower' : continuousAmps !== undefined ? 'continuousAmps' : 'duty'
 
 /** Said only where the plate prints a continuous line, or the mass it is held against. */
 const fits: Check = ({ plate, given }, { thermal: { asked, used, usual }, mass }) => {
@@ -107,8 +109,7 @@ const fits: Check = ({ plate, given }, { thermal: { asked, used, usual }, mass }
   if (asked === used || given.windingToFrame !== undefined) return null
   if (!printed && plate.mass === undefined) return null
   return {
-    path:
-      plate.continuousPower !== undefined ? 'plate.continuousPower' : printed ? 'plate.power' : 'plate.mass',
+    path: `plate.${printed ? lineOf(plate) : 'mass'}`,
     wrong: `${printed ? 'The continuous line' : '60 % of plate power all day'} does not fit a motor this size: it asks for ${short(asked / usual, 2)} times the cooling of a usual motor of ${text(mass, 'kg')}.`,
     wouldDo: `${short(used / usual, 2)} times is taken. Check ${printed ? 'the continuous power and' : 'power, amps and'} the mass; warm it up and log it to know.`,
   }

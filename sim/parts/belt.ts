@@ -93,7 +93,7 @@ export function ratio(belt: Belt): number {
 }
 
 /** A stage's pulleys and centres, m, and what comes after it: from motor to spindle. */
-interface Stage {
+export interface Stage {
   readonly driving: number
   readonly driven: number
   readonly centres: number
@@ -105,7 +105,8 @@ interface Stage {
 /** Centres nobody measured: the pulleys' diameters together (common practice). */
 const usualCentres = (one: number, other: number): number => one + other
 
-function stagesOf(belt: Belt): readonly Stage[] {
+/** The stages of a drive, from motor to spindle. */
+export function stagesOf(belt: Belt): readonly Stage[] {
   const { motorPulley, machinePulley, jackshaftLarge, jackshaftSmall, centreDistance, jackshaftCentres } =
     belt
   const stage = (

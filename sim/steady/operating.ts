@@ -1,0 +1,62 @@
+// The operating point: where a drive settles, in speed, amps and warmth, with a speed and a cut held for good.
+import { type Air, airAt, fullFan } from '../parts/heat.ts'
+import { type Cutoff, senseRate } from '../parts/cutoff.ts'
+import { formFactorSquared } from '../parts/supply.ts'
+import { assemble, type Parts, type Plant } from '../plant.ts'
+import { balance, leftOver } from './balance.ts'
+import { type DriveLimit, driveAt } from './drive.ts'
+
+/** Settled temperatures, °C. */
+export interface Warm {
+  readonly windingC: number
+  readonly frameC: number
+  readonly switchC: number
+}
+
+export interface OperatingPoint {
+  /** Speed got, rad/s at the spindle and at the motor. */
+  readonly speed: number
+  readonly motor: number
+  readonly amps: number
+  readonly limit: DriveLimit
+  /** Null: nothing settles, it runs away; speed and amps are then those of the cold motor. */
+  readonly warm: Warm | null
+}
+
+/** What the cutoff comes to feel, °C: its rate is a straight line in its own temperature, and there it is nought. */
+export function feltC(cutoff: Cutoff, windingC: number, frameC: number): number {
+  const rate = (switchC: number) => senseRate(cutoff, windingC, frameC, switchC)
+  return rate(0) / (rate(0) - rate(1))
+}
+
+/** Copper heat over that of steady amps, in this plant. */
+export const lumpiness = ({ supply, lumpy }: Parts, amps: number, motor: number): number =>
+  formFactorSquared(supply, lumpy, amps, motor)
+
+/**
+ * Where the drive settles with spindle speed `speed` asked (rad/s) and a cut of `torque` (N·m at the spindle, idle
+ * drag on top), started as cold as the air, the cutoff left alone. Source: PHYSICS.md §6.
+ */
+export function operatingPoint(parts: Parts, speed: number, torque: number): OperatingPoint {
+  const plant: Plant = assemble(parts)
+  const { winding, rotor, heat, cutoff } = parts
+  const fan = fullFan(heat)
+  const air: Air = { windingToAir: 0, frameToAir: 0 }
+  const at = (windingC: number, frameC: number) =>
+    driveAt(plant, speed * plant.ratio, torque, windingC, frameC)
+  const found = balance((windingC, frameC) => {
+    const { motor, amps } = at(windingC, frameC)
+    airAt(heat, fan, motor, air)
+    const running = { speed: motor, amps, formFactorSquared: lumpiness(parts, amps, motor) }
+    return leftOver(winding, rotor, heat, air, heat.air, running, windingC, frameC)
+  }, heat.air)
+  const { spindle, motor, amps, limit } = at(found?.windingC ?? heat.air, found?.frameC ?? heat.air)
+  const warm = found && { ...found, switchC: feltC(cutoff, found.windingC, found.frameC) }
+  return { speed: spindle, motor, amps, limit, warm }
+}
+
+/** Spindle speed with the knob fully up and nothing to cut, rad/s: cold, when magnets are strongest and it is slowest. */
+export function topSpeed(parts: Parts): number {
+  const { air } = parts.heat
+  return driveAt(assemble(parts), Infinity, 0, air, air).spindle
+}
