@@ -3,11 +3,10 @@ import { changed } from './cycles/changed.ts'
 import { FIRST_JUMP, growth, guard, room } from './cycles/jump.ts'
 import { landing } from './cycles/landing.ts'
 import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
-import { alongWay, drift, driftIn, settled, type Way } from './cycles/riding.ts'
+import { alongWay, drift, driftIn, settled, underWay, type Way } from './cycles/riding.ts'
 import { differences } from './cycles/slope.ts'
 import { type CycleRun, type Stop, summed } from './cycles/summed.ts'
 import {
-  cameRound,
   coldStart,
   heatOf,
   inJob,
@@ -37,6 +36,8 @@ const MISSES = 2
 /** A drive that takes more turns to come round, or a job that needs more of them run, is run directly. */
 const LONGEST_START = 12
 const MOST_COMPUTED = 250
+/** So many landings in which the cutoff opens or the speed does not come round: then directly, too. */
+const MOST_LOST = 30
 
 /** Where the run has got to: the last turn run, and the model about its right start; none while that turn did not come round. */
 interface Place {
@@ -70,6 +71,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   let place = null as Place | null
   let jump = FIRST_JUMP
   let misses = 0
+  let lost = 0
   const gone = () => (place ? place.n + 1 : 0)
 
   /** Lets the caller breathe, and tells how far the turns have come. */
@@ -86,7 +88,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     const turn = yield* told(turns.turn(place ? startAfter(place, 1) : first))
     if (!turn) return false
     const n = gone()
-    const round = cameRound(turn)
+    const round = underWay(turn, place?.turn ?? null)
     let model: Model | null = null
     if (round)
       model = place?.model
@@ -107,7 +109,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     const turn = yield* told(settled(turns, start, from.way ? drift(from.way) : driftIn(from.turn), false))
     if (!turn) {
       jump = far >> 1
-      return true
+      return ++lost < MOST_LOST
     }
     const landed = landing(from.turn, turn, far, model, ({ peaks }) => risky(peaks))
     const factor = growth(landed.error, tolerance)

@@ -35,6 +35,8 @@ export async function grant(store: Store, runner: Runner, checker: Checker, wish
 async function opening(file: File): Promise<(state: State) => State> {
   const refused = (problems: readonly Problem[]) => (state: State) => ({
     ...state,
+    // What was opened before is not what this is about.
+    undo: null,
     notice: { words: 'That file was not opened. The job on this page is untouched.', problems },
   })
   // By its size first: a film is not read into memory to find out that it is not a job.

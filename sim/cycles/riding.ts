@@ -54,7 +54,7 @@ const STILL = 0.002
 const LIKE = 2
 const TRIES = 4
 
-/** Runs the turn from a start until its fast states come round to within `most`, or nearly. Null where they do not. */
+/** Runs the turn from a start until its fast states come round to within `most`. Null where they do not. */
 export function* settled(
   turns: Turner,
   start: Start,
@@ -74,7 +74,20 @@ export function* settled(
     before = before ? null : turn
     turn = yield* turns.turn(from, bare)
   }
-  return turn && cameRound(turn) ? turn : null
+  return turn && fine(turn) ? turn : null
+}
+
+/** Less than this is no start-up worth waiting out: rad/s, V. Else it is over once it shrinks no faster than heat may make it, a turn. */
+const UNDER_WAY = 0.02
+const SHRINKS = 0.7
+
+/** True where a turn, run after `before`, shows the drive under way: what still differs from start to end is heat. */
+export function underWay(turn: Turn, before: Turn | null): boolean {
+  if (!cameRound(turn)) return false
+  const off = ({ start, end }: Turn, k: number) => Math.abs(end.states[k] - start.states[k])
+  return [STATE.speed, STATE.integrator].every(
+    (k) => off(turn, k) <= UNDER_WAY || (before !== null && off(turn, k) > SHRINKS * off(before, k)),
+  )
 }
 
 /** Where two turns in a row, from the same heat, tend to (Aitken). */

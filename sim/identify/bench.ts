@@ -7,6 +7,9 @@ import { line, type Points, ray, wide } from './regress.ts'
 /** Shaft-held readings must reach this far to part brush drop from resistance: greatest amps over least. */
 const APART = 2
 
+/** Less than this is what rounding leaves of two equal readings. Ω */
+const LEAST_OHMS = 1e-9
+
 /** Shaft-held readings as points: amps, volts. */
 export const heldPoints = (bench: Bench): Points => bench.locked.map(({ amps, volts }) => [amps, volts])
 
@@ -45,7 +48,8 @@ export function windingFrom(bench: Bench, brushDrop: number): Winding20 | null {
     return { resistance: mean / cold, brushDrop: null }
   }
   if (bench.ohms.length === 0) return null
-  return { resistance: (Math.min(...bench.ohms) - bench.leadOhms) / cold, brushDrop: null }
+  const left = Math.min(...bench.ohms) - bench.leadOhms
+  return { resistance: left > LEAST_OHMS ? left / cold : 0, brushDrop: null }
 }
 
 /** Motor constant at 20 °C from volts made by turning, V·s/rad. */

@@ -38,18 +38,19 @@ function noWinding({ bench, given }: MotorReadings, { told, numbers }: Motor): P
       wrong: `The probes touching read ${text(bench.leadOhms, 'Ω')}, and with the winding ${text(Math.min(...bench.ohms), 'Ω')}: that leaves it nothing.`,
       wouldDo: 'Read both again, or hold the shaft and read volts at 2 to 5 A.',
     }
-  const [least, most] = bench.locked.toSorted((a, b) => a.amps - b.amps)
-  const wouldDo = 'More amps take more volts: check that they are not swapped.'
-  if (given.brushDrop !== undefined && !(given.brushDrop < least.volts))
+  const lowest = Math.min(...bench.locked.map(({ volts }) => volts))
+  if (given.brushDrop !== undefined && !(given.brushDrop < lowest))
     return {
       path: 'winding.brushDrop',
-      wrong: `Brushes that take ${text(numbers.brushDrop, 'V')} leave the winding nothing of ${text(least.volts, 'V')}, shaft held.`,
+      wrong: `Brushes that take ${text(numbers.brushDrop, 'V')} leave the winding nothing of ${text(lowest, 'V')}, shaft held.`,
       wouldDo: 'Leave the brush drop open.',
     }
+  const byAmps = bench.locked.toSorted((a, b) => a.amps - b.amps)
+  const [least, most] = [byAmps[0], byAmps[byAmps.length - 1]]
   return {
     path: 'bench.locked',
     wrong: `Held still it took ${text(least.volts, 'V')} at ${text(least.amps, 'A')} and ${text(most.volts, 'V')} at ${text(most.amps, 'A')}.`,
-    wouldDo,
+    wouldDo: 'More amps take more volts: check that they are not swapped.',
   }
 }
 
@@ -65,7 +66,12 @@ export function impossible(readings: MotorReadings): Problem {
   if (measuredOhms && !(numbers.resistance > 0)) return noWinding(readings, motor)
   if (!(numbers.brushDrop < point.volts))
     return {
-      path: readings.given.brushDrop !== undefined ? 'winding.brushDrop' : 'bench.locked',
+      path:
+        readings.given.brushDrop !== undefined
+          ? 'winding.brushDrop'
+          : told.brushDrop === 'held'
+            ? 'bench.locked'
+            : 'plate.volts',
       wrong: `Brushes that take ${text(numbers.brushDrop, 'V')} leave nothing of the plate’s ${volts}.`,
       wouldDo: 'Check the plate’s volts, and what was read with the shaft held.',
     }
@@ -95,12 +101,12 @@ export function impossible(readings: MotorReadings): Problem {
   if (measuredVolts)
     return {
       path: constantPath(readings, motor),
-      wrong: `It makes ${back} at the plate’s ${text(point.speed, 'rpm')}, and the plate gives ${volts} to drive it.`,
+      wrong: `It makes ${back} at the plate’s ${text(point.speed, 'rpm')}, its brushes take ${text(numbers.brushDrop, 'V')}, and the plate gives ${volts} to drive it.`,
       wouldDo: 'Check the speed it was read at, and the plate’s.',
     }
   return {
     path: 'plate.power',
-    wrong: `Plate power is more than volts times amps allow: ${text(point.power, 'hp')} at ${text(point.speed, 'rpm')} and ${text(point.amps, 'A')} needs ${back} before any loss, and the plate gives ${volts}.`,
+    wrong: `Plate power is more than volts times amps allow: ${text(point.power, 'hp')} at ${text(point.speed, 'rpm')} and ${text(point.amps, 'A')} needs ${back} and its brushes ${text(numbers.brushDrop, 'V')}, and the plate gives ${volts}.`,
     wouldDo: 'Check the decimal point, or leave the power open.',
   }
 }

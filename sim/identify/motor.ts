@@ -61,6 +61,8 @@ export interface Motor {
   /** Continuous torque at its speed, as printed or assumed: N·m, rad/s. */
   readonly continuousTorque: number
   readonly continuousSpeed: number
+  /** How long that is held, s; undefined: all day. */
+  readonly continuousFor: number | undefined
   readonly thermal: ThermalScale
   readonly told: Told
 }
@@ -190,6 +192,7 @@ export function identify(readings: MotorReadings, assume: Assumed): Motor | null
     mass,
     continuousTorque,
     continuousSpeed,
+    continuousFor: plate.continuousFor,
     thermal,
     told: {
       resistance: bench.locked.length > 0 ? 'held' : bench.ohms.length > 0 ? 'ohms' : 'plate',

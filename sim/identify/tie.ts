@@ -21,9 +21,6 @@ export interface Tied {
   readonly point: Point
 }
 
-/** Rounds of resistance and constant by turns; each takes what is left to a tenth or less. */
-const ROUNDS = 30
-
 export function tie(ends: Ends): Tied {
   const { point, noLoadAmps, brushDrop, copper, flux, resistance, free } = ends
   const { volts, amps } = point
@@ -39,10 +36,7 @@ export function tie(ends: Ends): Tied {
   const ohmsOf = (constant: number): number =>
     resistance ?? (left - constant * flux * speedOf(constant)) / amps / copper
 
-  let measured = ends.constant ?? free(resistance ?? 0)
-  if (ends.constant === null && resistance === null)
-    for (let n = 0; n < ROUNDS && measured !== null; n++) measured = free(ohmsOf(measured))
-
+  const measured = ends.constant ?? freeConstant(free, resistance, ohmsOf)
   if (measured !== null) {
     const speed = speedOf(measured)
     const guessed = point.guessed.filter((name) => name !== 'speed')
@@ -58,6 +52,23 @@ export function tie(ends: Ends): Tied {
   }
   const constant = point.torque / load / flux
   return { resistance: (left - constant * flux * point.speed) / amps / copper, constant, point }
+}
+
+/**
+ * Constant from running free: what its ohms take of the volts, and its ohms by the plate where nobody read them.
+ * Each is a straight line in the other, so both are solved at once.
+ */
+function freeConstant(
+  free: Ends['free'],
+  resistance: number | null,
+  ohmsOf: (constant: number) => number,
+): number | null {
+  const [whole, lessOne] = [free(0), free(1)]
+  if (whole === null || lessOne === null) return null
+  const perOhm = whole - lessOne
+  if (resistance !== null) return whole - perOhm * resistance
+  const slope = ohmsOf(2) - ohmsOf(1)
+  return (whole - perOhm * (ohmsOf(1) - slope)) / (1 + perOhm * slope)
 }
 
 /** The point with its torque; a power that was not printed follows from it, unless speed itself came from power. */

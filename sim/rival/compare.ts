@@ -4,11 +4,20 @@ import type { Job } from '../job.ts'
 import type { Heat } from '../parts/heat.ts'
 import { allDayTorque } from '../steady/allDay.ts'
 import type { TorqueLimit } from '../steady/most.ts'
+import { topSpeed } from '../steady/operating.ts'
 import { shortTimeTorque } from '../steady/shortTime.ts'
 import { cuts, dutyTorque } from './duty.ts'
 import { besides, type Plates } from './plates.ts'
 import type { Rival, Step } from './rival.ts'
-import { coolingsOf, driveStrength, rivalStart, rivalStrength, SECONDS, type Strength } from './strength.ts'
+import {
+  coolingsOf,
+  driveStrength,
+  onStep,
+  rivalStart,
+  rivalStrength,
+  SECONDS,
+  type Strength,
+} from './strength.ts'
 
 export type Claim = 'allDay' | 'minutes' | 'seconds' | 'start'
 
@@ -22,8 +31,8 @@ export interface Against {
 export interface Met {
   readonly speed: number
   readonly step: Step
-  readonly old: Strength & { readonly start: number }
-  /** As it stands; `duty` is null where the job cuts nothing. */
+  readonly old: Strength & { readonly start: number; readonly duty: number | null }
+  /** As it stands; `duty`, for this job’s duty, is null where it cuts nothing. */
   readonly motor: Strength & {
     readonly start: number
     readonly duty: number | null
@@ -51,6 +60,8 @@ export interface Comparison {
   /** The two plates; null where this motor's says too little. */
   readonly plates: Plates | null
   readonly asked: Asked | null
+  /** Spindle speed with the knob fully up and nothing to cut, rad/s: the old motor's may lie beyond. */
+  readonly top: number
 }
 
 const EVEN = 0.05
@@ -64,7 +75,13 @@ export function against(motor: number, old: number): Against {
 function meet(job: Job, rival: Rival, step: Step): Met {
   const { parts, duty } = job
   const speed = rival.speed / step.ratio
-  const old = { ...rivalStrength(rival, step, parts), start: rivalStart(rival, step, parts) }
+  const strength = rivalStrength(rival, step, parts)
+  const old = {
+    ...strength,
+    start: rivalStart(rival, step, parts),
+    // How an induction motor warms nobody knows: its full load is what it surely carries.
+    duty: rival.kind === 'DC' ? dutyTorque(onStep(rival, step, parts), duty, speed) : strength.allDay,
+  }
   const motor = {
     ...driveStrength(parts, speed),
     start: shortTimeTorque(parts, 0, SECONDS).torque,
@@ -109,5 +126,6 @@ export function compare(job: Job, rival: Rival): Comparison {
     met: rival.steps.map((step) => meet(job, rival, step)),
     plates: power !== undefined && speed !== undefined ? besides({ power, speed }, rival) : null,
     asked: askedOf(job.duty),
+    top: topSpeed(job.parts),
   }
 }

@@ -19,7 +19,9 @@ export function direct(
   given: GivenRival,
   rival: ReadRival,
   steps: readonly Step[],
-): { readonly ok: true; readonly rival: Direct } | { readonly ok: false; readonly problems: readonly Problem[] } {
+):
+  | { readonly ok: true; readonly rival: Direct }
+  | { readonly ok: false; readonly problems: readonly Problem[] } {
   const { power, speed, soldWith } = rival
   const volts = given.volts ?? USUAL_VOLTS
   const amps = rival.amps ?? power / (EFFICIENCY * (rival.volts ?? 120))

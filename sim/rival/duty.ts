@@ -74,7 +74,12 @@ function warmer(parts: Parts, watch: readonly Crossing[]) {
  * the whole job passes no limit: winding, cutoff, amps, volts, belt; from the job's own start. Idling and resting
  * steps are as asked. Null where nothing is cut. Run-up and surges are left out. Source: PHYSICS.md §6.
  */
-export function dutyTorque(parts: Parts, duty: Duty, speed: number, cooling?: Heat['cooling']): number | null {
+export function dutyTorque(
+  parts: Parts,
+  duty: Duty,
+  speed: number,
+  cooling?: Heat['cooling'],
+): number | null {
   const whole = cooling ? { ...parts, heat: { ...parts.heat, cooling } } : parts
   const phases = duty.phases.filter((phase) => phaseSeconds(phase) > 0)
   if (!phases.some(cuts)) return null

@@ -32,7 +32,9 @@ export interface TurningField {
 /** The field that full-load speed `speed` (rad/s) lags by least, of the mains that may be; null: no motor runs so. */
 export function turningField(speed: number, mains: readonly MainsHertz[] = [60, 50]): TurningField | null {
   const all = mains.flatMap((hertz) =>
-    ([2, 4, 6, 8] as const).map((poles): TurningField => ({ poles, hertz, synchronous: (4 * Math.PI * hertz) / poles })),
+    ([2, 4, 6, 8] as const).map(
+      (poles): TurningField => ({ poles, hertz, synchronous: (4 * Math.PI * hertz) / poles }),
+    ),
   )
   const slip = ({ synchronous }: TurningField) => 1 - speed / synchronous
   const may = all.filter((field) => slip(field) >= LEAST_SLIP && slip(field) <= MOST_SLIP)
@@ -51,6 +53,10 @@ export interface InductionPlate {
 }
 
 const GIVEN = 'given'
+/** Breakdown over full load, at least. */
+const LEAST_OVER = 1.1
+/** On 50 Hz mains plates promise no more than they say (common practice). */
+const NO_SERVICE_FACTOR = 'none is usual on 50 Hz'
 
 /** Torque over full load of a three-phase motor from a table. */
 function threePhase(hp: number, poles: Poles, breakdownSingle: number) {
@@ -96,18 +102,16 @@ export function induction(plate: InductionPlate, steps: readonly Step[]): Induct
     hertz,
     synchronous,
     fullLoad,
-    serviceFactor: plate.serviceFactor ?? along(SERVICE_FACTOR.rows[poles], hp),
+    serviceFactor: plate.serviceFactor ?? (hertz === 50 ? 1 : along(SERVICE_FACTOR.rows[poles], hp)),
     breakdown: over * fullLoad,
     breakdownSlip: breakdownSlip(1 - speed / synchronous, over),
     locked: locked * fullLoad,
     pullUp: least.pullUp * fullLoad,
     sources: {
-      serviceFactor: plate.serviceFactor === undefined ? SERVICE_FACTOR.source : GIVEN,
+      serviceFactor:
+        plate.serviceFactor !== undefined ? GIVEN : hertz === 50 ? NO_SERVICE_FACTOR : SERVICE_FACTOR.source,
       breakdown: plate.breakdown === undefined ? least.sources.breakdown : GIVEN,
       locked: plate.locked === undefined ? least.sources.locked : GIVEN,
     },
   }
 }
-
-/** Breakdown over full load, at least. */
-const LEAST_OVER = 1.1

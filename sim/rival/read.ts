@@ -98,7 +98,8 @@ export function readRival(given: GivenRival): RivalReading {
         {
           path: 'speed',
           wrong: 'No motor of the mains runs at this speed under load.',
-          wouldDo: 'Full-load speed as printed: 3450, 1725 or 1140 rpm on 60 Hz, 2850, 1425 or 940 rpm on 50 Hz.',
+          wouldDo:
+            'Full-load speed as printed: 3450, 1725 or 1140 rpm on 60 Hz, 2850, 1425 or 940 rpm on 50 Hz.',
         },
       ],
     }

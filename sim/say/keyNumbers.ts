@@ -111,8 +111,18 @@ export function keyNumbers(job: Job, figures: Figures, units: Units): readonly K
 /** A load that lasts for hours is held to this share of its breaker (common practice; your code decides). */
 const LONG_LOAD = 0.8
 
+/** Slip shorter than this all told is none, s. */
+const SLIPS = 0.2
+
+/** Whether the belt limits; nothing where no belt is said. */
+function beltLimit({ parts: { belt } }: Job, { slipSeconds }: Figures): readonly Limit[] {
+  if (belt.section === undefined || belt.section === 'not said') return []
+  const limits = slipSeconds >= SLIPS
+  return [{ name: 'belt', limits, why: limits ? `it slips, ${duration(slipSeconds)} in all` : 'it does not slip' }]
+}
+
 export interface Limit {
-  readonly name: 'heat' | 'speed' | 'current' | 'outlet'
+  readonly name: 'heat' | 'speed' | 'current' | 'belt' | 'outlet'
   readonly limits: boolean
   /** Why, in a few words. */
   readonly why: string
@@ -157,6 +167,7 @@ export function limitsOf(job: Job, figures: Figures, units: Units): readonly Lim
             ? 'at the controller’s limit only while starting'
             : 'under the controller’s limit',
     },
+    ...beltLimit(job, figures),
     {
       name: 'outlet',
       limits: share > LONG_LOAD,

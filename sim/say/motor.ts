@@ -2,7 +2,7 @@
 import type { Known, KnownMotor } from '../identify/known.ts'
 import type { Motor, MotorNumber } from '../identify/motor.ts'
 import { type Dimension, toUnit } from '../quantity.ts'
-import { brief, NBSP, told } from './number.ts'
+import { brief, duration, NBSP, told } from './number.ts'
 import { type Units, unitFor } from './units.ts'
 
 /** Name and dimension of each number, in the order they are told. */
@@ -76,18 +76,18 @@ export function motorLines(known: KnownMotor, units: Units): readonly MotorLine[
   })
 }
 
-/** Torque at plate speed and all day, and the copper heat between them. */
+/** Torque at plate speed and all day (or as long as the plate says), and the copper heat between them. */
 export function torqueWords(motor: Motor, units: Units): string {
-  const { point, continuousTorque, continuousSpeed, noLoadAmps } = motor
-  const at = told(point.speed, 'angular speed', units)
-  const peak = told(point.torque, 'torque', units)
+  const { point, continuousTorque, continuousSpeed, continuousFor, noLoadAmps } = motor
+  const peak = `The plate’s power at ${told(point.speed, 'angular speed', units)} is a torque of ${told(point.torque, 'torque', units)}`
+  const long = continuousFor === undefined ? 'all day' : `for ${duration(continuousFor)}`
   // Copper heat goes as amps squared; amps less no-load go as torque.
   const load = (point.amps - noLoadAmps) / point.torque
   const heat = (point.amps / (continuousTorque * load + noLoadAmps)) ** 2
-  if (Math.abs(heat - 1) < 0.05) return `The plate’s power at ${at} is a torque of ${peak}, all day.`
+  if (Math.abs(heat - 1) < 0.05) return `${peak}, ${long}.`
   const slower =
     Math.abs(continuousSpeed / point.speed - 1) < 0.005
       ? ''
       : ` at ${told(continuousSpeed, 'angular speed', units)}`
-  return `The plate’s power at ${at} is a torque of ${peak}; all day it is ${told(continuousTorque, 'torque', units)}${slower}. Between them lies ${brief(Number(heat.toPrecision(2)))} times the copper heat.`
+  return `${peak}; ${long} it is ${told(continuousTorque, 'torque', units)}${slower}. Between them lies ${brief(Number(heat.toPrecision(2)))} times the copper heat.`
 }

@@ -5,7 +5,7 @@ const ground = ['problem', 'quantity', 'field', 'handbook', 'belting']
 const plant = [...ground, 'parts', 'duty', 'trace', 'plant', 'job']
 const run = [...plant, 'solve', 'run', 'steady']
 const judge = [...run, 'cycles', 'judge']
-const studies = [...judge, 'scenario', 'studies']
+const studies = [...judge, 'scenario', 'read', 'studies']
 
 /** Room of sim/ → rooms of sim/ it may import besides itself. Files of sim/ not named here are leaves: see below. */
 export const mayImport: Record<string, string[]> = {
@@ -25,16 +25,17 @@ export const mayImport: Record<string, string[]> = {
   identify: [...plant, 'solve', 'steady'],
   cuts: [...plant, 'solve', 'steady'],
   scenario: [...plant, 'solve', 'steady', 'identify', 'cuts'],
+  read: [...plant, 'solve', 'steady', 'identify', 'cuts', 'scenario'],
   cycles: run,
   judge: [...run, 'cycles'],
-  studies: [...judge, 'scenario'],
+  studies: [...judge, 'scenario', 'read'],
   advise: studies,
   say: [...studies, 'advise', 'identify', 'cuts', 'steady'],
 }
 
 /** Package → rooms of sim/ that may import it. Every other package is closed to sim/. */
 const packages: Record<string, string[]> = {
-  valibot: ['field', 'parts', 'duty', 'job', 'handbook', 'scenario', 'identify', 'cuts'],
+  valibot: ['field', 'parts', 'duty', 'job', 'handbook', 'scenario', 'read', 'identify', 'cuts'],
   odex: ['solve'],
   d3: ['identify'],
 }

@@ -1,4 +1,5 @@
 // The worker's functions without a worker: slices and breaths counted on a clock of our own.
+import { CHANNELS, SUMS } from '../../sim/trace.ts'
 import { isDeepStrictEqual } from 'node:util'
 import { expose, proxy, wrap } from 'comlink'
 import { expect, it } from 'vitest'
@@ -142,9 +143,10 @@ it('hands its columns over instead of copying them', async () => {
   close()
   const left = buffersIn(sent[0])
   const came = buffersIn(reply)
-  // time, 19 columns, and two arrays a checkpoint
+  // time, every column, and two arrays a checkpoint
+  const columns = 1 + CHANNELS.length + SUMS.length
   expect(reply.kind === 'done' && reply.trace.checkpoints.length).toBeGreaterThan(50)
-  expect(came).toHaveLength(reply.kind === 'done' ? 20 + 2 * reply.trace.checkpoints.length : 0)
+  expect(came).toHaveLength(reply.kind === 'done' ? columns + 2 * reply.trace.checkpoints.length : 0)
   expect(left).toHaveLength(came.length)
   expect(left.every((buffer) => buffer.byteLength === 0)).toBe(true)
   expect(came.every((buffer) => buffer.byteLength > 0)).toBe(true)

@@ -20,7 +20,7 @@ export class TopBar extends LitElement {
   @property({ attribute: false }) demos: readonly Scenario[] = []
   @property({ attribute: false }) zones: readonly Zone[] = []
   @property({ attribute: false }) settings!: Settings
-  /** On a phone all but the name and the theme waits behind Contents. */
+  /** On a phone all but the name and the theme waits behind Menu. */
   @state() private open = false
 
   protected updated(): void {
@@ -69,7 +69,7 @@ export class TopBar extends LitElement {
         <div class="name">${mark}<span>Dutywright</span></div>
         <button class="contents" aria-expanded=${this.open ? 'true' : 'false'} @click=${() => {
           this.open = !this.open
-        }}>Contents</button>
+        }}>Menu</button>
         <div class="job folds">
           <label class="unseen" for="job">Job on the sheet; choose another example</label>
           <select id="job" data-now=${at} @change=${this.example}>

@@ -1,4 +1,4 @@
-// What was just added or removed, with the way back: at the foot of the window for ten seconds.
+// What was just added or removed, with the way back, for ten seconds: in the row of letters, or at the top of the window once that is gone.
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { wish } from '../events.ts'
@@ -14,20 +14,25 @@ export class UndoNote extends LitElement {
     base,
     buttons,
     css`
-      div {
-        position: fixed;
-        bottom: 24px;
-        left: 50%;
+      :host {
+        position: sticky;
+        top: 52px;
         z-index: 4;
+        height: 0;
+      }
+      div {
+        position: absolute;
+        right: max(40px, calc(50vw - 680px));
+        bottom: 2px;
         display: flex;
         align-items: center;
         gap: 16px;
         max-width: calc(100vw - 24px);
-        padding: 8px 10px 8px 18px;
+        padding: 0 2px 0 14px;
         border-radius: var(--round-panel);
         background: var(--ink);
         color: var(--paper);
-        transform: translateX(-50%);
+        font: var(--type-label);
       }
       span {
         overflow: hidden;
@@ -37,7 +42,10 @@ export class UndoNote extends LitElement {
       button,
       button:hover {
         flex: none;
-        border-color: var(--paper);
+        min-height: 32px;
+        border-color: transparent;
+        text-decoration: underline;
+        text-underline-offset: 3px;
         background: none;
         color: inherit;
       }
@@ -45,8 +53,18 @@ export class UndoNote extends LitElement {
         outline-color: var(--paper);
       }
       @media (max-width: 759.98px) {
+        :host {
+          position: fixed;
+          inset: auto 12px 84px;
+          height: auto;
+        }
         div {
-          bottom: 84px;
+          position: static;
+          justify-content: space-between;
+        }
+        button,
+        button:hover {
+          min-height: 44px;
         }
       }
       @media print {

@@ -1,11 +1,14 @@
 // What is worth trying next: the cooling it has not, and a pulley that trades top speed for torque.
 import type { Job } from '../../sim/job.ts'
 import { assemble } from '../../sim/plant.ts'
-import { answerOf, inShort } from '../../sim/say/answer.ts'
+import { type Verdict, answerOf, inShort } from '../../sim/say/answer.ts'
+import { limitsOf } from '../../sim/say/keyNumbers.ts'
 import { ratioText } from '../../sim/say/number.ts'
+import { inputAt } from '../../sim/scenario.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Wish } from '../events.ts'
-import { AS_FOUND, chosenOf, entriesOf, type Result, type State } from '../store.ts'
+import { AS_FOUND, chosenOf, type Entry, entriesOf, type Result, type State } from '../store.ts'
+import { asked } from './inputs.ts'
 
 export interface Try {
   /** On the button. */
@@ -65,15 +68,17 @@ const IN_HAND = 0.9
 /** How much more reduction is tried at a time. */
 const MORE = 1.4
 
+/** What a pulley of about this diameter is sold as, m. */
+const sold = (diameter: number, units: Units): number =>
+  Math.floor(diameter / STEP[units.system] + 1e-9) * STEP[units.system]
+
 /** The next larger machine pulley that still reaches every speed asked, m; null where there is none. */
 export function largerPulley({ job }: Result, units: Units): number | null {
   const { parts, duty } = job
   const { ratio } = assemble(parts)
   const fastest = Math.max(...duty.phases.map((phase) => phase.speed))
   const top = (IN_HAND * parts.supply.volts) / parts.winding.constant
-  const step = STEP[units.system]
-  const wanted = parts.belt.machinePulley * Math.min(MORE, top / (fastest * ratio))
-  const pulley = Math.floor(wanted / step + 1e-9) * step
+  const pulley = sold(parts.belt.machinePulley * Math.min(MORE, top / (fastest * ratio)), units)
   return pulley > parts.belt.machinePulley * 1.1 ? pulley : null
 }
 
@@ -81,26 +86,71 @@ export function largerPulley({ job }: Result, units: Units): number | null {
 export const pulleyText = (diameter: number, units: Units): string =>
   units.system === 'us' ? `${Math.round(diameter / 0.0254)} in` : `${Math.round(diameter * 1000)} mm`
 
-const isYes = (result: Result | undefined, units: Units): boolean =>
-  result !== undefined && answerOf(result.job, result.figures, units).verdict === 'Yes'
+/** The two pulleys changed over, where they gear up and no jackshaft stands between; null elsewhere. */
+export function swapTry(state: State, { job }: Result): Try | null {
+  const { belt } = job.parts
+  if (belt.motorPulley <= belt.machinePulley || belt.jackshaftLarge !== undefined) return null
+  const textAt = (path: string) => inputAt(asked(state), path)?.text ?? ''
+  const swapped = { ...belt, motorPulley: belt.machinePulley, machinePulley: belt.motorPulley }
+  return {
+    label: 'Swap the pulleys',
+    wish: {
+      kind: 'try',
+      name: named(state, 'Pulleys swapped', job, { belt: swapped }),
+      changes: {
+        'belt.motorPulley': textAt('belt.machinePulley'),
+        'belt.machinePulley': textAt('belt.motorPulley'),
+      },
+    },
+  }
+}
+
+/** More reduction; on a stall even at the price of top speed, which a standing spindle has no use for. */
+function reductionTry(state: State, result: Result): Try | null {
+  const { units } = state.settings
+  const { machinePulley } = result.job.parts.belt
+  const larger =
+    largerPulley(result, units) ??
+    (result.figures.stalled === null ? null : sold(machinePulley * MORE + STEP[units.system], units))
+  return larger === null ? null : pulleyTry(state, result, pulleyText(larger, units), larger)
+}
+
+const verdictOf = ({ job, figures }: Result, units: Units): Verdict => answerOf(job, figures, units).verdict
+
+/** How far a result stays from what would stop it, K. */
+const margin = ({ figures }: Result): number =>
+  Math.min(figures.cutoffMargin ?? Number.POSITIVE_INFINITY, figures.classMargin)
+
+/** The other variant that does the job with nothing that limits it, and with the most in hand; null: none does. */
+function bestOther(state: State, units: Units): Entry | null {
+  const good = entriesOf(state).flatMap((entry) => {
+    const result = state.results.get(entry.id)
+    if (entry.id === state.chosen || !result || verdictOf(result, units) !== 'Yes') return []
+    const limited = limitsOf(result.job, result.figures, units).some(({ limits }) => limits)
+    return [{ entry, limited, margin: margin(result) }]
+  })
+  const [best] = good.sort((a, b) => Number(a.limited) - Number(b.limited) || b.margin - a.margin)
+  return best?.entry ?? null
+}
 
 /** The one thing to do next about a result; null where there is nothing to say. */
 export function nextTry(state: State, result: Result): Try | null {
   const { units } = state.settings
-  const chosen = chosenOf(state)
+  const { figures, job } = result
   const look = (entry: { id: string; name: string }): Try => ({
     label: `Look at ${entry.id === AS_FOUND ? 'it as found' : `“${entry.name}”`}`,
     wish: { kind: 'choose', id: entry.id },
   })
-  if (isYes(result, units)) return chosen.id === AS_FOUND ? null : look(entriesOf(state)[0])
-  const good = entriesOf(state).find(
-    (entry) => entry.id !== chosen.id && isYes(state.results.get(entry.id), units),
-  )
-  if (good) return look(good)
-  if (result.job.parts.heat.cooling === 'none') {
+  if (verdictOf(result, units) === 'Yes')
+    return chosenOf(state).id === AS_FOUND ? null : look(entriesOf(state)[0])
+  const best = bestOther(state, units)
+  if (best) return look(best)
+  // Air is no help to a motor that lacks torque: that takes reduction.
+  const weak = figures.stalled !== null || (figures.speedMissed && verdictOf(result, units) === 'Barely')
+  if (weak) return swapTry(state, result) ?? reductionTry(state, result)
+  if (job.parts.heat.cooling === 'none') {
     const fan = coolingTries(state, result).find(({ label }) => label === OPEN['shaft fan'])
     if (fan) return { ...fan, label: 'Try it with the shaft fan' }
   }
-  const larger = largerPulley(result, units)
-  return larger === null ? null : pulleyTry(state, result, pulleyText(larger, units), larger)
+  return reductionTry(state, result)
 }

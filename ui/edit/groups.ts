@@ -9,6 +9,8 @@ export interface Group {
   readonly paths: readonly string[]
   /** Behind a lid: numbers most people leave alone. */
   readonly detail?: boolean
+  /** The lid stands open where one of them is given. */
+  readonly openWhenGiven?: boolean
   /** Of the columns of its station, where they are laid out; without one it stands across the sheet. */
   readonly column?: 1 | 2 | 3
 }
@@ -84,7 +86,25 @@ export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
       detail: true,
     },
   ],
-  belt: [{ heading: 'Pulleys and belt', about: 'Diameters where the belt runs.', paths: ['belt'] }],
+  belt: [
+    {
+      heading: 'Pulleys',
+      about: 'Diameters where the belt runs.',
+      paths: ['belt.motorPulley', 'belt.machinePulley', 'belt.centreDistance'],
+    },
+    {
+      heading: 'Belt',
+      about: 'Whether it slips, and what it loses on the way.',
+      paths: ['belt.section', 'belt.ribs', 'belt.carries', 'belt.efficiency'],
+    },
+    {
+      heading: 'A second stage',
+      about: 'A jackshaft between motor and machine. Leave these empty if there is none.',
+      paths: ['belt'],
+      detail: true,
+      openWhenGiven: true,
+    },
+  ],
   machine: [
     { heading: 'Machine', about: 'What is heavy and what drags, at the spindle.', paths: ['machine'] },
   ],

@@ -1,11 +1,11 @@
 // A number with a unit: takes any text a person writes, shows it in the units asked for, never changes it unasked.
-import { html, LitElement } from 'lit'
+import { html, LitElement, type PropertyValues } from 'lit'
 import { customElement, property, query } from 'lit/decorators.js'
 import { live } from 'lit/directives/live.js'
 import { classMap } from 'lit/directives/class-map.js'
 import type { Problem } from '../../sim/problem.ts'
 import type { Input } from '../../sim/scenario.ts'
-import type { Units } from '../../sim/say/units.ts'
+import { unitFor, type Units } from '../../sim/say/units.ts'
 import { wish } from '../events.ts'
 import { base, buttons } from '../style/base.ts'
 import { fieldStyle, helperLine } from './fieldStyle.ts'
@@ -31,16 +31,26 @@ export class QuantityFieldElement extends LitElement {
   @property() unit = ''
   @query('input') private box!: HTMLInputElement
 
+  /** The unit last shown beside the box: a bare number after a bad entry is meant in it. */
+  private lastUnit = ''
+
   private get shown(): FieldText {
     const { field, text } = this.input
     return field.kind === 'quantity' ? fieldText(field, text, this.units, this.unit) : { text, unit: '' }
   }
 
+  protected willUpdate(changed: PropertyValues<this>): void {
+    const { field, path } = this.input
+    if (changed.has('units') || changed.get('input')?.path !== path)
+      this.lastUnit = field.kind === 'quantity' ? this.unit || unitFor(field.dimension, this.units) : ''
+    this.lastUnit = this.shown.unit || this.lastUnit
+  }
+
   private commit = () => {
     const { field, path } = this.input
-    const { text, unit } = this.shown
+    const { text } = this.shown
     if (field.kind !== 'quantity' || this.box.value.trim() === text) return
-    wish(this, { kind: 'edit', path, text: storedText(this.box.value, unit) })
+    wish(this, { kind: 'edit', path, text: storedText(this.box.value, this.lastUnit) })
     // Where nothing changes (an emptied box whose usual value returns), the box still shows what stands.
     this.requestUpdate()
   }

@@ -72,9 +72,10 @@ export class StationPanel extends LitElement {
       ${singles.length > 0 ? html`<div class="fields">${singles.map((input) => field(input, form))}</div>` : nothing}`
     // A lid stands open over what needs a look.
     const paths = inputs.map((each) => (typeof each === 'string' ? each : each.path))
-    const look = [...form.problems, ...form.notes].some(({ path }) =>
-      paths.some((own) => path.startsWith(own)),
-    )
+    const given = group.openWhenGiven === true && singles.some(({ text, usual }) => text !== '' && !usual)
+    const look =
+      given ||
+      [...form.problems, ...form.notes].some(({ path }) => paths.some((own) => path.startsWith(own)))
     return html`<section>${
       group.detail
         ? html`<details ?open=${look}><summary>${group.heading}</summary>${about}${fields}</details>`

@@ -135,9 +135,12 @@ export const driveStyle = css`
     ol::before {
       left: 21px;
     }
+    /* On its own ground: the line that strings the parts does not run through its words. */
     .heat {
+      position: relative;
       grid-column: 1 / -1;
       gap: 8px;
+      background: var(--paper);
     }
     .heat i {
       width: 24px;

@@ -25,7 +25,7 @@ it.each<[string, Plate, Bench, Partial<MotorNumbers>, string, RegExp]>([
     {},
     {},
     'plate.power',
-    /4 hp at 4200 rpm and 27 A needs 119 V before any loss, and the plate gives 110 V\./,
+    /4 hp at 4200 rpm and 27 A needs 119 V and its brushes 1\.5 V, and the plate gives 110 V\./,
   ],
   [
     'no-load amps over plate amps',
@@ -41,7 +41,7 @@ it.each<[string, Plate, Bench, Partial<MotorNumbers>, string, RegExp]>([
     { spin: [{ speed: '1000 rpm', volts: '260 V' }] },
     {},
     'bench.spin',
-    /makes 978 V at the plate’s 4000 rpm, and the plate gives 120 V/,
+    /makes 978 V at the plate’s 4000 rpm, its brushes take 1\.5 V, and the plate gives 120 V/,
   ],
   [
     'far too many ohms',
@@ -65,7 +65,7 @@ it.each<[string, Plate, Bench, Partial<MotorNumbers>, string, RegExp]>([
     { locked: [2, 5, 8].map((i) => ({ volts: `${8 - 0.9 * i} V`, amps: `${i} A` })) },
     {},
     'bench.locked',
-    /took 6\.2 V at 2 A and 3\.5 V at 5 A.*swapped/,
+    /took 6\.2 V at 2 A and 0\.8 V at 8 A.*swapped/,
   ],
   [
     'a given brush drop over the volts it was held at',
