@@ -4,6 +4,7 @@ import { type Recorder, recorder } from './recorder.ts'
 import { summit } from './solve/summit.ts'
 import type { Stepper } from './solve/stepper.ts'
 import { CHANNELS, type Peaks } from './trace.ts'
+import type { Seen, Watch } from './watch.ts'
 
 /** The three temperatures whose peaks are kept, in the order of PEAKS. */
 const HOT = [STATE.windingC, STATE.frameC, STATE.switchC] as const
@@ -34,12 +35,14 @@ export function bookkeeper(
   sums: Float64Array,
   wanted: readonly number[],
   meters: boolean,
+  eye: Watch,
 ): Bookkeeper {
   const rows = recorder(seconds)
   const samples: Float64Array[] = []
   const middle = new Float64Array(plant.states)
   const rates = new Float64Array(plant.states)
   const channels = new Float64Array(CHANNELS.length)
+  const seen: Seen = { t: 0, asked: 0, target: 0, speed: 0, spindle: 0, current: 0, windingC: 0 }
   let before = readings()
   const between = readings()
   let after = readings()
@@ -56,6 +59,15 @@ export function bookkeeper(
     channels[6] = y[STATE.frameC]
     channels[7] = y[STATE.switchC]
     channels[8] = instant[INSTANT.spindle]
+    channels[9] = mode.target
+    seen.t = start + local
+    seen.asked = instant[INSTANT.asked]
+    seen.target = mode.target
+    seen.speed = y[STATE.speed]
+    seen.spindle = instant[INSTANT.spindle]
+    seen.current = y[STATE.current]
+    seen.windingC = y[STATE.windingC]
+    eye.row(seen)
     rows.push(start + local, channels, sums)
   }
   const peaks = {

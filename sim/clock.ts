@@ -1,5 +1,5 @@
 // The duty's clock: which phase it is and since when. It never drifts, however often the cycle repeats.
-import { cycleSeconds, type Duty, type Phase, phaseSeconds, SHORTEST_PHASE } from './duty.ts'
+import { type Duty, type Phase, phaseSeconds, SHORTEST_PHASE } from './duty.ts'
 
 export interface Clock {
   /** Number of the phase in the cycle, and when it began, s of the job. */
@@ -16,14 +16,14 @@ export const phaseOver = (duty: Duty, now: Clock, t: number): boolean => {
   return length - (t - now.phaseStart) <= SHORTEST_PHASE * Math.max(1, length)
 }
 
-/** Moves on to the next phase. */
-export function nextPhase(duty: Duty, now: Clock): void {
+/** Moves on to the next phase; `cycle` is the duty's length of one turn, s. */
+export function nextPhase(duty: Duty, now: Clock, cycle: number): void {
   now.phaseStart += phaseSeconds(duty.phases[now.phase])
   now.phase++
   if (now.phase < duty.phases.length) return
   now.phase = 0
   now.cycles++
-  now.phaseStart = now.cycles * cycleSeconds(duty)
+  now.phaseStart = now.cycles * cycle
 }
 
 /** The phase it is. */

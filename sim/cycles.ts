@@ -3,19 +3,10 @@ import { changed } from './cycles/changed.ts'
 import { FIRST_JUMP, growth, guard, room } from './cycles/jump.ts'
 import { landing } from './cycles/landing.ts'
 import { bentTo, type Model, movedTo, walk } from './cycles/model.ts'
-import { alongWay, drift, driftIn, settled, underWay, type Way } from './cycles/riding.ts'
+import { alongWay, drift, driftIn, settled, still, underWay, type Way } from './cycles/riding.ts'
 import { differences } from './cycles/slope.ts'
 import { type CycleRun, type Stop, summed } from './cycles/summed.ts'
-import {
-  coldStart,
-  heatOf,
-  inJob,
-  type Start,
-  spend,
-  type Turn,
-  turner,
-  withHeat,
-} from './cycles/turn.ts'
+import { coldStart, heatOf, inJob, type Start, spend, type Turn, turner, withHeat } from './cycles/turn.ts'
 import { cycleSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { assemble } from './plant.ts'
@@ -105,7 +96,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   function* leap(from: Place & { model: Model }, far: number): Generator<Progress, boolean> {
     const { model } = from
     const z = walk(model, far, null)
-    const start = from.way ? alongWay(from.way, z) : withHeat(from.turn.end, z)
+    const start = from.way ? alongWay(from.way, walk(model, far - 1, null), z) : withHeat(from.turn.end, z)
     const turn = yield* told(settled(turns, start, from.way ? drift(from.way) : driftIn(from.turn), false))
     if (!turn) {
       jump = far >> 1
@@ -126,8 +117,8 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     } else if (landed.risky > 0) {
       jump = landed.risky - 1
       return jump > 0
-    } else if (changed(from.turn, turn, seconds)) {
-      // What is new began somewhere on the way: where, is found by halving.
+    } else if (landed.crest > tolerance || changed(from.turn, turn, seconds)) {
+      // Something peaked or began on the way: where, is found by halving.
       jump = far >> 1
     } else {
       misses = 0
@@ -143,7 +134,9 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   while (gone() < whole && stops.length < MOST_COMPUTED) {
     const from = place
     const model = from?.model
-    const far = from && model ? room(model, from.turn, risky, Math.min(jump, whole - gone())) : 1
+    // What goes with the heat can be told ahead once two turns have shown it.
+    const ready = from && model && (from.way || still(from.turn))
+    const far = ready ? room(model, from.turn, risky, Math.min(jump, whole - gone())) : 1
     if (far === 0) break
     if (!(yield* from && model && far > 1 ? leap({ ...from, model }, far) : next())) break
   }

@@ -1,7 +1,6 @@
 // Figures: what a run comes to, as numbers in SI. Wording lives in say/.
 import { cycleSeconds, meanTorque, type Phase } from './duty.ts'
 import type { Job } from './job.ts'
-import { afterRamp, atLimit, type Spell, settledRows, spells } from './marks.ts'
 import { classLimitC, damageC } from './handbook/insulation.ts'
 import { assemble } from './plant.ts'
 import { type At, type Ending, type Mark, type Trace, valueAt } from './trace.ts'
@@ -98,22 +97,11 @@ function greatest(time: Float64Array, column: Float64Array): At {
   return { value: column[row] ?? Number.NaN, t: time[row] ?? 0 }
 }
 
-/** Slowest driven moment, given a second to settle after each ramp. */
-function slowestOf(trace: Trace, ratio: number): Figures['slowest'] {
-  const { time, columns } = trace
-  const { asked, spindle } = columns
-  const share = (row: number) => Math.max(0, (spindle[row] * ratio) / asked[row])
-  const settled = settledRows(time, columns)
-  let found = -1
-  for (let row = 1; row < time.length; row++)
-    if (settled[row] === 1 && (found < 0 || share(row) < share(found))) found = row
-  if (found < 0) return null
-  return {
-    value: Math.max(0, spindle[found]),
-    t: time[found],
-    sag: 1 - share(found),
-    asked: asked[found] / ratio,
-  }
+/** Slowest driven moment once the speed had arrived, at the spindle. */
+function slowestOf({ driving: { slowest } }: Trace, ratio: number): Figures['slowest'] {
+  if (!slowest) return null
+  const { t, got, target } = slowest
+  return { value: got / ratio, t, sag: 1 - got / target, asked: target / ratio }
 }
 
 /** Charge and outlet charge in a phase over all its turns up to `reached`: A·s. */
@@ -135,10 +123,6 @@ function inPhase(
   }
   return { charge, outlet }
 }
-
-/** How long spells last together, s. */
-const seconds = (found: readonly Spell[]): number =>
-  found.reduce((sum, { from, until }) => sum + until - from, 0)
 
 /** Works out the figures of a run. */
 export function judge(job: Job, trace: Trace): Figures {
@@ -169,7 +153,7 @@ export function judge(job: Job, trace: Trace): Figures {
   const { windingC: winding, switchC } = peaks
   const limitC = classLimitC(parts.winding.insulation)
   const passed = marks.find((mark) => mark.kind === 'class passed')
-  const limitSeconds = seconds(spells(time, (row) => atLimit(job, columns, row), 0))
+  const { limitSeconds, limitedInCut } = trace.driving
 
   return {
     reached,
@@ -194,7 +178,7 @@ export function judge(job: Job, trace: Trace): Figures {
     workAmps: work.got > 0 ? spent.charge / work.got : 0,
     slowest: slowestOf(trace, ratio),
     limitSeconds,
-    limitedInCut: seconds(spells(time, (row) => atLimit(job, columns, row) && afterRamp(columns, row), 0)),
+    limitedInCut,
     stalled: marks.find((mark) => mark.kind === 'stalled')?.t ?? null,
     speedMissed: marks.some((mark) => mark.kind === 'speed not reached'),
     slipSeconds: marks.reduce(

@@ -3,8 +3,7 @@ import type { CycleRun } from './cycles/summed.ts'
 import { cycleSeconds, type Duty, phaseSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { type Figures, judge } from './judge.ts'
-import { marksOf } from './marks.ts'
-import { type At, type Columns, type Trace, valueAt } from './trace.ts'
+import type { At, Trace } from './trace.ts'
 
 /** Figures of a stretch of the job that began at t (s), standing for `weight` such stretches. */
 interface Part {
@@ -22,7 +21,7 @@ export function judgeCycles(job: Job, run: CycleRun): Figures {
   const whole = judge(job, tail ?? later(last.turn.trace, last.t))
   const oneTurn: Job = { ...job, duty: { ...job.duty, seconds } }
   const parts: Part[] = computed.map(({ turn, t, weight }) => ({
-    figures: judge(oneTurn, ledIn(oneTurn, turn.trace)),
+    figures: judge(oneTurn, turn.trace),
     t,
     weight,
   }))
@@ -112,32 +111,4 @@ function runningSeconds(duty: Duty, until: number): number {
     rest -= length
   }
   return running
-}
-
-/** Long enough before a turn for its first moment to count as settled, s. */
-const LEAD = 2
-
-/**
- * A turn with the end of the turn before put in front: where that held one asked speed into this one, the first
- * second of this one is no start-up, and counts.
- */
-function ledIn(oneTurn: Job, trace: Trace): Trace {
-  const { time, columns } = trace
-  const end = time[time.length - 1]
-  const held = columns.asked[0]
-  const steady =
-    held > 0 && valueAt(trace, 'asked', end) === held && valueAt(trace, 'asked', end - LEAD) === held
-  if (!steady) return trace
-  const led = (column: Float64Array, value: number) => {
-    const longer = new Float64Array(column.length + 1)
-    longer[0] = value
-    longer.set(column, 1)
-    return longer
-  }
-  // Asked as before, and nothing else: the row itself counts for nothing.
-  const ledColumns = Object.fromEntries(
-    Object.entries(columns).map(([name, column]) => [name, led(column, name === 'asked' ? held : 0)]),
-  ) as Columns
-  const ledTime = led(time, time[0] - LEAD)
-  return { ...trace, time: ledTime, columns: ledColumns, marks: marksOf(oneTurn, ledTime, ledColumns, []) }
 }

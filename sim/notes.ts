@@ -17,8 +17,9 @@ const rpm = (speed: number): string => `${Number(toUnit(speed, 'rpm').toPrecisio
 const STEADY = 0.9
 
 /** Compensation that makes the speed hunt. */
-function hunting({ parts: { controller, winding, heat } }: Job): Problem[] {
-  const share = (controller.compensation * winding.resistance) / resistanceAt(winding, heat.air)
+function hunting({ parts: { controller, winding, heat }, duty }: Job): Problem[] {
+  const coldest = Math.min(heat.air, duty.startC)
+  const share = (controller.compensation * winding.resistance) / resistanceAt(winding, coldest)
   if (controller.holds !== 'sag compensation' || share <= STEADY) return []
   return [
     {
@@ -45,6 +46,26 @@ function beyondVolts({ parts: { supply, winding, belt }, duty }: Job): Problem[]
   ]
 }
 
+/** Under this spindle speed the law that lets a cut stand still takes part of it away, rad/s (20 rpm). */
+const SLOW_SPINDLE = 2.1
+
+/** Spindles so slow that the cut is asked in part only. */
+function underAsked({ duty }: Job): Problem[] {
+  const slow = duty.phases.findIndex(
+    ({ speed, cut }) => speed > 0 && speed < SLOW_SPINDLE && cut.kind === 'torque' && cut.torque > 0,
+  )
+  if (slow < 0) return []
+  const { speed } = duty.phases[slow]
+  return [
+    {
+      path: `duty.phases.${slow}.speed`,
+      wrong: `At ${rpm(speed)} the spindle is so slow that only ${Math.round(Math.tanh(speed) * 100)} % of the cut’s torque is counted.`,
+      wouldDo:
+        'The model fades a cut out below about 20 rpm: give more torque, or take the answer as too kind.',
+    },
+  ]
+}
+
 /** A cutoff nobody mentioned is taken to be there: that has to be said. */
 function assumedCutoff(scenario: Scenario, { parts: { cutoff } }: Job): Problem[] {
   if (givenAt(scenario, 'cutoff.fitted') !== undefined) return []
@@ -63,6 +84,7 @@ export function notesOf(scenario: Scenario, job: Job, motor: MotorReadings): Pro
     ...assumedCutoff(scenario, job),
     ...hunting(job),
     ...beyondVolts(job),
+    ...underAsked(job),
     // A plate that says nothing is no complaint where every number is given.
     ...(allGiven(motor) && !pointOf(motor.plate, USUAL) ? [] : complaints(motor)),
   ]

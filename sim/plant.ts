@@ -77,6 +77,8 @@ export interface Mode {
   /** Asked motor speed at the segment's start, rad/s, and its ramp, rad/s². */
   asked: number
   slope: number
+  /** Where the ramp leads, rad/s; 0 with the controller off. */
+  target: number
   cut: Cut
   /** Torque added to the cut in a surge, N·m at the spindle. */
   surge: number

@@ -3,7 +3,6 @@ import { bookkeeper } from './bookkeeper.ts'
 import { clock, nextPhase, phaseNow, phaseOver } from './clock.ts'
 import { cycleSeconds, surgeAt } from './duty.ts'
 import type { Accuracy, Job } from './job.ts'
-import { marksOf } from './marks.ts'
 import type { Cutoff } from './parts/cutoff.ts'
 import { ABSOLUTE, assemble, evaluate, FLOWS, type Mode, STATE, TYPICAL } from './plant.ts'
 import { advance, type Crossing } from './solve/advance.ts'
@@ -11,6 +10,7 @@ import { extrapolation } from './solve/odex.ts'
 import { rosenbrock } from './solve/rosenbrock.ts'
 import type { System, Tolerance } from './solve/system.ts'
 import type { Checkpoint, Ending, Mark, Trace } from './trace.ts'
+import { watch } from './watch.ts'
 
 export type Method = 'rosenbrock' | 'extrapolation'
 
@@ -84,9 +84,16 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
   const { cutoff, controller } = plant
   const { from } = options
   const end = Math.min(options.until ?? Infinity, duty.seconds)
-  const watch = watches(cutoff)
+  const crossings = watches(cutoff)
 
-  const mode: Mode = { on: false, asked: 0, slope: 0, cut: { kind: 'torque', torque: 0 }, surge: 0 }
+  const mode: Mode = {
+    on: false,
+    asked: 0,
+    slope: 0,
+    target: 0,
+    cut: { kind: 'torque', torque: 0 },
+    surge: 0,
+  }
   const system: System = {
     size: plant.states,
     typical: TYPICAL.subarray(0, plant.states),
@@ -106,6 +113,8 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
   let asked = from?.asked ?? 0
   let wasOn = from?.on ?? false
   let open = from?.open ?? false
+  const marks: Mark[] = []
+  const eye = watch(job, marks)
   const books = bookkeeper(
     plant,
     mode,
@@ -114,8 +123,8 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     from ? from.sums.slice() : new Float64Array(FLOWS),
     options.samples ?? [],
     !options.statesOnly,
+    eye,
   )
-  const marks: Mark[] = []
   const checkpoints: Checkpoint[] = []
   let stepsAtBreath = 0
   let ending: Ending = { kind: 'finished' }
@@ -134,9 +143,12 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     marks.push({ kind: 'opens', t, phase: now.phase })
   }
 
-  driving: while (t < end && cycleSeconds(duty) > 0 && !(open && options.toFirstOpening)) {
+  // Once: a duty may have ten thousand phases.
+  const cycle = cycleSeconds(duty)
+
+  driving: while (t < end && cycle > 0 && !(open && options.toFirstOpening)) {
     if (phaseOver(duty, now, t)) {
-      nextPhase(duty, now)
+      nextPhase(duty, now, cycle)
       t = Math.max(t, now.phaseStart)
       if (t >= (checkpoints.at(-1)?.t ?? 0) + duty.seconds / CHECKPOINTS) checkpoints.push(here())
       continue
@@ -156,6 +168,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     const surge = surgeAt(phase, into)
     mode.on = on
     mode.asked = asked
+    mode.target = target
     mode.slope = on ? Math.sign(target - asked) * controller.ramp : 0
     mode.cut = phase.cut
     mode.surge = surge.torque
@@ -166,7 +179,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     books.begin(t, y)
 
     for (;;) {
-      const watched = open ? watch.open : watch.closed
+      const watched = open ? crossings.open : crossings.closed
       const move = advance(stepper, span, watched)
       if (move.kind === 'failed') {
         ending = { kind: move.why, t: t + stepper.t }
@@ -203,7 +216,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     columns,
     bucket,
     peaks: books.peaks,
-    marks: marksOf(job, time, columns, marks),
+    ...eye.finish(),
     ending,
     effort: { steps, rejected, rates, readings: books.readings },
     checkpoints,

@@ -12,6 +12,7 @@ export const CHANNELS = [
   'frameC',
   'switchC',
   'spindle',
+  'target',
 ] as const
 /** Columns that add up from the start: integrals over time, for exact means between any two rows. */
 export const SUMS = [
@@ -86,6 +87,13 @@ export interface Effort {
   readonly readings: number
 }
 
+/** What the driving came to: speeds at the motor, rad/s; at the limit, s, and of that once the speed had arrived. */
+export interface Driving {
+  readonly slowest: { readonly t: number; readonly got: number; readonly target: number } | null
+  readonly limitSeconds: number
+  readonly limitedInCut: number
+}
+
 export interface Trace {
   /** s from the job's start; two rows at a jump. */
   readonly time: Float64Array
@@ -94,6 +102,7 @@ export interface Trace {
   readonly bucket: number
   readonly peaks: Peaks
   readonly marks: readonly Mark[]
+  readonly driving: Driving
   readonly ending: Ending
   readonly effort: Effort
   /** Beginnings of phases, well spread; the last is the end, unless the run broke off. */

@@ -6,8 +6,12 @@ import { coolingTries, largerPulley, nextTry, pulleyTry } from './change/tries.t
 import { heatInUse, motorKey } from './change/warmUp.ts'
 import { demos } from './demos.ts'
 import { type Wish, wish } from './events.ts'
-import { chosenOf, type State, type Store } from './store.ts'
+import { AS_FOUND, chosenOf, type State, type Store } from './store.ts'
+import { whenNear } from './near.ts'
 import { formOf, linesOf, remembered, shownJob } from './view.ts'
+import { seriesOf } from './zone/shownJob.ts'
+import type { AgainstZone } from './zone/against.ts'
+import type { RatioZone } from './zone/ratio.ts'
 import { columns, variantRows } from './zone/variantRows.ts'
 import './bar/answerStrip.ts'
 import './bar/topBar.ts'
@@ -23,6 +27,8 @@ const ZONES = [
   { letter: 'A', name: 'Drive line' },
   { letter: 'B', name: 'Over time' },
   { letter: 'C', name: 'Variants' },
+  { letter: 'F', name: 'Ratio' },
+  { letter: 'G', name: 'Old motor' },
   { letter: 'J', name: 'Bench' },
 ] as const
 
@@ -38,6 +44,7 @@ export class Page extends LitElement {
   @property({ attribute: false }) grant!: (wish: Wish) => void
 
   private forget: (() => void) | undefined
+  private stopWatching: (() => void) | undefined
   private form = remembered(
     (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings],
     formOf,
@@ -61,6 +68,14 @@ export class Page extends LitElement {
   disconnectedCallback(): void {
     super.disconnectedCallback()
     this.forget?.()
+    this.stopWatching?.()
+  }
+
+  /** The studies come when they are near: nobody waits for them at the first answer. */
+  protected firstUpdated(): void {
+    this.stopWatching = whenNear([...this.querySelectorAll('.study')], () => {
+      void Promise.all([import('./zone/ratio.ts'), import('./zone/against.ts')])
+    })
   }
 
   protected updated(): void {
@@ -80,6 +95,28 @@ export class Page extends LitElement {
       .makePulley=${result ? (text: string, d: number) => pulleyTry(state, result, text, d) : null}></variants-zone>`
   }
 
+  /** Zones F and G: their elements are plain until their modules are there. */
+  private studies(state: State) {
+    const { units } = state.settings
+    const chosen = chosenOf(state)
+    const result = state.results.get(chosen.id)
+    const reading = state.readings.get(chosen.id)
+    const job = reading?.ok ? reading.job : (result?.job ?? null)
+    const name = chosen.id === AS_FOUND ? 'the job as found' : `“${chosen.name}”`
+    return html`<section class="zone study" id="F" tabindex="-1" aria-label="Which belt ratio">
+        <span class="letter" aria-hidden="true">F</span>
+        <div class="zone-head"><h2>Which belt ratio</h2><p>For ${name}, by another machine pulley.</p></div>
+        <ratio-zone .work=${state.ratio} ?stale=${state.ratio.key !== state.asked.get(chosen.id)} .job=${job} .units=${units}
+          .series=${seriesOf(state, chosen.id)}
+          .makePulley=${result ? (text: string, d: number) => pulleyTry(state, result, text, d) : null}></ratio-zone>
+      </section>
+      <section class="zone study" id="G" tabindex="-1" aria-label="Against the old motor">
+        <span class="letter" aria-hidden="true">G</span>
+        <div class="zone-head"><h2>Against the old motor</h2><p>Does ${name} replace the motor the machine came with?</p></div>
+        <against-zone .work=${state.against} .job=${job} .units=${units}></against-zone>
+      </section>`
+  }
+
   render() {
     const { state } = this.store
     const { settings, window: shownWindow } = state
@@ -96,11 +133,13 @@ export class Page extends LitElement {
         <top-bar .job=${String(state.scenario.name ?? '')} .demos=${demos} .zones=${ZONES}
           .settings=${settings}></top-bar>
       </header>
+      <undo-note .undo=${state.undo}></undo-note>
       <main class="sheet">
         <h1 class="unseen">Will this motor do the job?</h1>
         <div class="notes"><page-notes .state=${state}></page-notes></div>
         <section class="zone" id="A" tabindex="-1" aria-label="Drive line and answer">
           <span class="letter" aria-hidden="true">A</span>
+          <p class="on-paper">Dutywright: ${state.scenario.name || 'a job'}, ${chosenOf(state).id === AS_FOUND ? 'as found' : `variant “${chosenOf(state).name}”`}</p>
           <answer-zone .shown=${shown} .next=${next} .check=${state.check} .at=${state.moment}
             .job=${reading?.ok ? reading.job : (shown?.result.job ?? null)} .form=${this.form(state)}
             .station=${state.station} .target=${state.target}></answer-zone>
@@ -124,13 +163,13 @@ export class Page extends LitElement {
           <span class="letter" aria-hidden="true">C</span>
           ${this.variants(state)}
         </section>
+        ${this.studies(state)}
         <section class="zone" id="J" tabindex="-1" aria-label="Measure at the bench">
           <span class="letter" aria-hidden="true">J</span>
           <div class="zone-head"><h2>Measure at the bench</h2><p>Each reading takes the place of an estimate, and the answer follows at once.</p></div>
           <bench-zone .form=${this.form(state)} .logged=${logged} ?inUse=${inUse} ?stale=${stale}></bench-zone>
         </section>
       </main>
-      <undo-note .undo=${state.undo}></undo-note>
       <answer-strip .result=${shown?.result ?? null} .units=${units} .next=${next}></answer-strip>
       <p class="unseen" role="status">${
         shown && !shown.previous ? answerOf(shown.result.job, shown.result.figures, units).sentence : nothing
@@ -141,5 +180,7 @@ export class Page extends LitElement {
 declare global {
   interface HTMLElementTagNameMap {
     'dw-page': Page
+    'ratio-zone': RatioZone
+    'against-zone': AgainstZone
   }
 }

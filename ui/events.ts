@@ -21,7 +21,7 @@ export type Wish =
   | { readonly kind: 'copy' }
   | { readonly kind: 'remove'; readonly id: string }
   | { readonly kind: 'rename'; readonly id: string; readonly name: string }
-  | { readonly kind: 'try'; readonly name: string; readonly changes: Readonly<Record<string, string>> }
+  | { readonly kind: 'try'; readonly name: string; readonly changes: Readonly<Record<string, string | null>> }
   | { readonly kind: 'undo' }
   | { readonly kind: 'forget undo' }
   | { readonly kind: 'open station'; readonly station: Station | null }
@@ -46,6 +46,9 @@ export type Wish =
   | { readonly kind: 'again' }
   | { readonly kind: 'check' }
   | { readonly kind: 'cancel check' }
+  | { readonly kind: 'study ratio' }
+  | { readonly kind: 'cancel ratio' }
+  | { readonly kind: 'see against' }
 
 declare global {
   interface HTMLElementEventMap {

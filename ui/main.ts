@@ -11,6 +11,7 @@ import { dropsOn } from './drop.ts'
 import { grant } from './effects.ts'
 import { startRunner } from './runner.ts'
 import { loadSettings } from './settings.ts'
+import { startStudies } from './studies.ts'
 import { createStore } from './store.ts'
 
 const settings = loadSettings(() => localStorage, matchMedia('(prefers-color-scheme: dark)').matches)
@@ -18,9 +19,10 @@ const store = createStore(takeUp({ settings, made: 0 }, demos[0]))
 const pool = createPool()
 const runner = startRunner(store, pool)
 const checker = startChecker(store, pool)
+const studies = startStudies(store, pool)
 
 const page = document.createElement('dw-page')
 page.store = store
-page.grant = (wish) => void grant(store, runner, checker, wish)
+page.grant = (wish) => void grant(store, runner, checker, studies, wish)
 document.body.replaceChildren(page)
 dropsOn(document.body, page.grant)

@@ -2,6 +2,7 @@
 import { addReading, editBench, removeReading } from './change/bench.ts'
 import { changeCut, changeSurge, edit } from './change/inputs.ts'
 import { replaced } from './change/job.ts'
+import { editOld } from './change/oldMotor.ts'
 import { addStep, removeStep } from './change/steps.ts'
 import { type ReadLogged, useHeat } from './change/warmUp.ts'
 import { choose, copy, remove, rename, tryOut, undo } from './change/variants.ts'
@@ -17,7 +18,11 @@ const logged = (state: State, change: Partial<ReadLogged>): State =>
 export function granted(state: State, wish: Wish): State {
   switch (wish.kind) {
     case 'edit':
-      return editBench(state, wish.path, wish.text) ?? edit(state, { [wish.path]: wish.text })
+      return (
+        editOld(state, wish.path, wish.text) ??
+        editBench(state, wish.path, wish.text) ??
+        edit(state, { [wish.path]: wish.text })
+      )
     case 'add reading':
       return addReading(state, wish.of)
     case 'remove reading':
@@ -76,6 +81,8 @@ export function granted(state: State, wish: Wish): State {
       return replaced(state, wish.scenario)
     case 'dismiss':
       return { ...state, notice: null, stopped: null }
+    case 'see against':
+      return { ...state, against: { ...state.against, wanted: true } }
     case 'open file':
     case 'open log':
     case 'example log':
@@ -84,6 +91,8 @@ export function granted(state: State, wish: Wish): State {
     case 'again':
     case 'check':
     case 'cancel check':
+    case 'study ratio':
+    case 'cancel ratio':
       return state
   }
 }

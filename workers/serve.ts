@@ -2,7 +2,9 @@
 import { transfer } from 'comlink'
 import { crossCheck } from '../sim/crossCheck.ts'
 import { judge } from '../sim/judge.ts'
+import { againstOld } from '../sim/rival/picture.ts'
 import { type Progress, run } from '../sim/run.ts'
+import { ratioStudy } from '../sim/studies/ratio.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
 
 /** How work is paced: a clock in ms, and a breath in which waiting messages are delivered. */
@@ -59,6 +61,10 @@ function* answer(task: Task): Generator<Progress, Answer> {
     }
     case 'check':
       return { kind: 'checked', comparison: yield* crossCheck(task.job, { until: task.until }) }
+    case 'ratio':
+      return { kind: 'studied', study: yield* ratioStudy(task.scenario, { variant: task.variant }) }
+    case 'against':
+      return { kind: 'against', picture: yield* againstOld(task.job, task.rival) }
   }
 }
 

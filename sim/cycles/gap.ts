@@ -42,7 +42,13 @@ export function fadings({ model: { slope } }: Gap, through: number): Fading {
  * How far a skipped turn lies off the mixture at a moment of it, K: the frame changes evenly, the winding draws to the
  * frame and the switch to what it listens to, each at its own rate; what then is missing at the end, evenly too.
  */
-export function offAt(turn: Skipped, now: Fading, end: Fading, windingShare: number, out: Float64Array): void {
+export function offAt(
+  turn: Skipped,
+  now: Fading,
+  end: Fading,
+  windingShare: number,
+  out: Float64Array,
+): void {
   const { off, offEnd } = turn
   const { through } = now
   const frame = off[1] + through * (offEnd[1] - off[1])

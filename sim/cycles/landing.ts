@@ -9,6 +9,8 @@ export interface Landing {
   readonly error: number
   /** The model about where it should have started. */
   readonly model: Model
+  /** How much hotter than both ends something gets on the way, K. */
+  readonly crest: number
   /** First skipped turn that `danger` said true of; 0: none. */
   readonly risky: number
 }
@@ -28,7 +30,11 @@ export function landing(
   const right = walk(model, turns, defect)
   const error = right.reduce((worst, value, h) => Math.max(worst, Math.abs(value - z[h])), 0)
   let first = 0
+  let crest = 0
   skipped(gap, (turn) => {
+    turn.peaks.forEach((peak, h) => {
+      crest = Math.max(crest, peak - Math.max(from.peaks[h], to.peaks[h]))
+    })
     if (danger(turn)) first = turn.turn
     return first === 0
   })
@@ -40,6 +46,7 @@ export function landing(
     gap,
     error,
     model: { ...moved, at: right, gain: rightEnd.map((value, h) => value - right[h]) },
+    crest,
     risky: first,
   }
 }

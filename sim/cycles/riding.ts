@@ -15,13 +15,13 @@ export interface Way {
   readonly turns: number
 }
 
-/** The start at heat z, its fast states as they went on the way so far. */
-export function alongWay({ prior, last }: Way, z: Float64Array): Start {
+/** The start at heat z, after a turn that started at `before`: its fast states as they went on the way so far. */
+export function alongWay({ prior, last }: Way, before: Float64Array, z: Float64Array): Start {
   const start = withHeat(last.end, z)
   const here = heatOf(last.start.states)
   const back = reach(heatOf(prior.start.states), here)
   if (back < TELLING) return start
-  const share = Math.min(FARTHEST, reach(here, z) / back)
+  const share = Math.min(FARTHEST, reach(here, before) / back)
   for (const k of FAST)
     if (k < start.states.length) start.states[k] += share * (last.end.states[k] - prior.end.states[k])
   return bounded(start)
@@ -34,8 +34,8 @@ export function drift({ prior, last, turns }: Way): Drift {
 }
 
 /** As much as in a turn already known. */
-export function driftIn({ start, end }: Turn): Drift {
-  const part = (k: number) => STILL + LIKE * Math.abs(end.states[k] - start.states[k])
+export function driftIn(turn: Turn): Drift {
+  const part = (k: number) => STILL + LIKE * off(turn, k)
   return { speed: part(STATE.speed), integrator: part(STATE.integrator) }
 }
 
@@ -77,18 +77,22 @@ export function* settled(
   return turn && fine(turn) ? turn : null
 }
 
-/** Less than this is no start-up worth waiting out: rad/s, V. Else it is over once it shrinks no faster than heat may make it, a turn. */
+/** A difference no larger needs no waiting for: rad/s, V. A larger one is heat's once it shrinks no faster than this, a turn. */
 const UNDER_WAY = 0.02
 const SHRINKS = 0.7
 
-/** True where a turn, run after `before`, shows the drive under way: what still differs from start to end is heat. */
-export function underWay(turn: Turn, before: Turn | null): boolean {
-  if (!cameRound(turn)) return false
-  const off = ({ start, end }: Turn, k: number) => Math.abs(end.states[k] - start.states[k])
-  return [STATE.speed, STATE.integrator].every(
+const off = ({ start, end }: Turn, k: number) => Math.abs(end.states[k] - start.states[k])
+
+/** True where nothing but heat differs between a turn's start and end. */
+export const still = (turn: Turn): boolean =>
+  cameRound(turn) && [STATE.speed, STATE.integrator].every((k) => off(turn, k) <= UNDER_WAY)
+
+/** True where a turn, run after `before`, shows the drive under way: what still differs goes with the heat. */
+export const underWay = (turn: Turn, before: Turn | null): boolean =>
+  cameRound(turn) &&
+  [STATE.speed, STATE.integrator].every(
     (k) => off(turn, k) <= UNDER_WAY || (before !== null && off(turn, k) > SHRINKS * off(before, k)),
   )
-}
 
 /** Where two turns in a row, from the same heat, tend to (Aitken). */
 function extrapolated(first: Turn, second: Turn, z: Float64Array): Start {

@@ -1,9 +1,9 @@
 // The trace of a run by turns: turns that were run row for row, those between filled in.
 import type { Job } from '../job.ts'
-import { marksOf } from '../marks.ts'
 import { FLOWS } from '../plant.ts'
 import { MOST_ROWS, recorder } from '../recorder.ts'
 import { CHANNELS, type Checkpoint, SUMS, type Trace } from '../trace.ts'
+import { watched } from '../watch.ts'
 import { blend } from './blend.ts'
 import { type Gap, type Skipped, skipped } from './gap.ts'
 import type { CycleRun } from './summed.ts'
@@ -100,7 +100,7 @@ export function wholeTrace(job: Job, run: CycleRun): Trace {
     columns,
     bucket: coarse ? Math.max(bucket, seconds) : bucket,
     peaks: run.peaks,
-    marks: marksOf(job, time, columns, run.switching),
+    ...watched(job, time, columns, run.switching),
     ending: run.ending,
     effort: run.effort,
     checkpoints,

@@ -68,7 +68,7 @@ export interface Motor {
 }
 
 /** What told a number: the bench reading, or plate and assumptions in its place. */
-export interface Told {
+interface Told {
   readonly resistance: 'held' | 'ohms' | 'plate'
   readonly constant: 'spin' | 'free' | 'plate'
   readonly brushDrop: 'held' | 'usual'
@@ -78,7 +78,7 @@ export interface Told {
 }
 
 /** Usual brush drop by plate volts: 1.5 V from 60 V, 1 V from 30 V, 0.6 V below, metal-graphite (common practice). V */
-export const usualBrushDrop = (volts: number): number => (volts >= 60 ? 1.5 : volts >= 30 ? 1 : 0.6)
+const usualBrushDrop = (volts: number): number => (volts >= 60 ? 1.5 : volts >= 30 ? 1 : 0.6)
 
 /** Rotor inertia of a motor of this mass, kg·m² (common practice, no source). */
 const rotorInertia = (mass: number): number => 6e-5 * mass ** (5 / 3)

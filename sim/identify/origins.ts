@@ -2,7 +2,7 @@
 import type { Plate } from '../parts/plate.ts'
 import type { Motor, MotorNumber, MotorReadings } from './motor.ts'
 
-export type From = 'measured' | 'plate' | 'estimated' | 'given'
+type From = 'measured' | 'plate' | 'estimated' | 'given'
 
 export interface Origin {
   readonly from: From

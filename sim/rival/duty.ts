@@ -86,6 +86,7 @@ export function dutyTorque(
   const working = heldAt(whole, speed)
   const limitC = classLimitC(whole.winding.insulation)
   const { fitted, opensAt } = whole.cutoff
+  // The switch lags and may pass in the rest; a winding that passes needs no look at what comes after.
   const watch: Crossing[] = [{ state: 0, level: limitC, direction: 1 }]
   if (fitted !== 'none') watch.push({ state: 2, level: opensAt, direction: 1 })
   const warm = warmer(whole, watch)
@@ -112,6 +113,5 @@ export function dutyTorque(
   const high = cutFrom(working, parts.controller.currentLimit, Math.min(duty.startC, parts.heat.air))
   if (!(high > 0) || !lasts(0)) return 0
   if (lasts(high)) return high
-  const most = root((torque) => (lasts(torque) ? -1 : 1), 0, high, -1, 1, PRECISION * high)
-  return most
+  return root((torque) => (lasts(torque) ? -1 : 1), 0, high, -1, 1, PRECISION * high)
 }

@@ -30,13 +30,17 @@ export const COOLINGS = {
 export const coolingsOf = (cooling: Cooling): readonly Cooling[] =>
   cooling === 'enclosed' || cooling === 'enclosed, outer fan' ? COOLINGS.closed : COOLINGS.open
 
-/** Strength of a DC drive at spindle speed `speed`, rad/s, and what its seconds are limited by. */
+/**
+ * Strength of a DC drive at spindle speed `speed`, rad/s, and what its seconds are limited by. Near top speed a warm
+ * motor may do more than a cold one, as weaker magnets let it run faster: what it holds all day counts for less too.
+ */
 export function driveStrength(parts: Parts, speed: number): Strength & { readonly limit: TorqueLimit } {
+  const allDay = allDayTorque(parts, speed).torque
   const seconds = shortTimeTorque(parts, speed, SECONDS)
   return {
-    allDay: allDayTorque(parts, speed).torque,
-    minutes: shortTimeTorque(parts, speed, MINUTES).torque,
-    seconds: seconds.torque,
+    allDay,
+    minutes: Math.max(allDay, shortTimeTorque(parts, speed, MINUTES).torque),
+    seconds: Math.max(allDay, seconds.torque),
     limit: seconds.limit,
   }
 }
@@ -103,4 +107,6 @@ export const allDayCurve = (parts: Parts, cooling: Cooling, fastest: number, poi
 
 /** This motor for seconds, by spindle speed up to `fastest`, rad/s: its current limit, then its volts. */
 export const secondsCurve = (parts: Parts, fastest: number, points = 61): Curve =>
-  curve(fastest, points, (speed) => shortTimeTorque(parts, speed, SECONDS).torque)
+  curve(fastest, points, (speed) =>
+    Math.max(allDayTorque(parts, speed).torque, shortTimeTorque(parts, speed, SECONDS).torque),
+  )

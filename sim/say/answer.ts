@@ -114,13 +114,21 @@ function whenStalled(job: Job, figures: Figures, units: Units): Answer | null {
   }
 }
 
+/** Slower than half of what was asked is no sag any more: it does not do the job. */
+const HOPELESS = 0.5
+
 function whenSlow(figures: Figures, units: Units): Answer | null {
-  const { slowest, speedMissed } = figures
+  const { slowest, speedMissed, cutoffMargin, classMargin } = figures
   if (!speedMissed || !slowest) return null
+  const speed = told(slowest.value, 'angular speed', units)
+  const support = `${percent(slowest.sag)} under the ${told(slowest.asked, 'angular speed', units)} asked, more than you accept.`
+  if (slowest.sag > HOPELESS)
+    return { verdict: 'No', sentence: `No. The spindle gets down to ${speed}, ${AS_GIVEN}.`, support }
+  const cool = (cutoffMargin ?? Infinity) >= CUTOFF_TOLERANCE && classMargin >= CLOSE_TO_CLASS
   return {
     verdict: 'Barely',
-    sentence: `Barely. It stays cool enough, but the spindle sags to ${told(slowest.value, 'angular speed', units)}, ${AS_GIVEN}.`,
-    support: `${percent(slowest.sag)} under the ${told(slowest.asked, 'angular speed', units)} asked, more than you accept.`,
+    sentence: `Barely. ${cool ? 'It stays cool enough, but the' : 'The'} spindle gets down to ${speed}, ${AS_GIVEN}.`,
+    support,
   }
 }
 

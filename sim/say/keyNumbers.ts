@@ -118,7 +118,9 @@ const SLIPS = 0.2
 function beltLimit({ parts: { belt } }: Job, { slipSeconds }: Figures): readonly Limit[] {
   if (belt.section === undefined || belt.section === 'not said') return []
   const limits = slipSeconds >= SLIPS
-  return [{ name: 'belt', limits, why: limits ? `it slips, ${duration(slipSeconds)} in all` : 'it does not slip' }]
+  return [
+    { name: 'belt', limits, why: limits ? `it slips, ${duration(slipSeconds)} in all` : 'it does not slip' },
+  ]
 }
 
 export interface Limit {

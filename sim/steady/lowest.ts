@@ -9,7 +9,7 @@ const LOOKS = 32
 
 /**
  * Lowest spindle speed, rad/s, up to `fastest` at which a cut of `torque` (N·m at the spindle) can be held for good;
- * null where there is none.
+ * 0: at any; null: at none.
  */
 export function lowestAllDay(
   parts: Parts,
@@ -25,7 +25,7 @@ export function lowestAllDay(
     if (here >= 0) {
       const low = Math.max(before, speed * 1e-3)
       const there = spare(low)
-      return there >= 0 ? low : root(spare, low, speed, there, here, 1e-6 * speed)
+      return there >= 0 ? before : root(spare, low, speed, there, here, 1e-6 * speed)
     }
     before = speed
   }

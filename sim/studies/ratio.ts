@@ -88,13 +88,15 @@ export function* ratioStudy(
   const expected = count + USUAL_EDGES + most
   /** Lets the caller breathe. */
   const told = function* <T>(work: Generator<Progress, T>): Generator<Progress, T> {
+    let part = 0
     for (;;) {
       const next = work.next()
       if (next.done) {
         runs++
         return next.value
       }
-      const part = Math.min(1, next.value.t / seconds)
+      // A trial may take a second run: it goes on from there.
+      part = Math.max(part, Math.min(1, next.value.t / seconds))
       yield { t: (runs + part) * seconds, of: Math.max(expected, runs + 1) * seconds }
     }
   }

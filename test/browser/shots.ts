@@ -49,6 +49,24 @@ const exampleLog = async (page: Page) => {
   await page.waitForTimeout(1000)
 }
 
+/** The ratio study, worked out. */
+const ratio = async (page: Page) => {
+  await page.locator('#F').scrollIntoViewIfNeeded()
+  await page.getByRole('button', { name: 'Work it out', exact: true }).click()
+  await page.locator('ratio-zone .handle').waitFor({ timeout: 120_000 })
+}
+
+/** The plate of a washing-machine's worth of old motor. */
+const oldMotor = async (page: Page) => {
+  await page.locator('#G').scrollIntoViewIfNeeded()
+  await page.locator('against-zone .point').first().waitFor()
+  await fill(page, 'against-zone', 'Power on its plate', '3/4 hp')
+  await fill(page, 'against-zone', 'Speed on its plate', '1725')
+  await fill(page, 'against-zone', 'Old motor pulley', '2 in')
+  await fill(page, 'against-zone', 'Old machine pulley', '10 in')
+  await page.locator('against-zone .said strong').waitFor()
+}
+
 const toTop = (page: Page) => page.evaluate(() => scrollTo(0, 0))
 
 const desktop = { width: 1440, height: 900 }
@@ -141,6 +159,32 @@ const shots: readonly Shot[] = [
         buffer: Buffer.from('when,what\n1,warm\n2,hot\n'),
       }),
   },
+  { name: '50-ratio-bare', view: desktop, part: '#F', act: (page) => page.locator('#F').scrollIntoViewIfNeeded() },
+  { name: '51-ratio', view: desktop, part: '#F', act: ratio },
+  {
+    name: '52-ratio-dark-crosshair',
+    view: { ...desktop, dark: true },
+    part: '#F',
+    async act(page) {
+      await page.getByRole('button', { name: 'With the shaft fan', exact: true }).first().click()
+      await ratio(page)
+      await page.locator('ratio-zone .handle').focus()
+      await page.keyboard.press('PageUp')
+    },
+  },
+  { name: '53-ratio-phone', view: phone, part: '#F', act: ratio },
+  {
+    name: '54-against-bare',
+    view: desktop,
+    part: '#G',
+    async act(page) {
+      await page.locator('#G').scrollIntoViewIfNeeded()
+      await page.locator('against-zone .point').first().waitFor()
+    },
+  },
+  { name: '55-against', view: desktop, part: '#G', act: oldMotor },
+  { name: '56-against-dark', view: { ...desktop, dark: true }, part: '#G', act: oldMotor },
+  { name: '57-against-phone', view: phone, part: '#G', act: oldMotor },
   {
     name: '20-error',
     view: desktop,
@@ -231,10 +275,10 @@ const shots: readonly Shot[] = [
     act: (page) => page.locator('answer-zone button.main').focus(),
   },
   {
-    name: '30-contents-phone',
+    name: '30-menu-phone',
     view: phone,
     window: true,
-    act: (page) => page.getByRole('button', { name: 'Contents' }).click(),
+    act: (page) => page.getByRole('button', { name: 'Menu' }).click(),
   },
   {
     name: '31-bowl-lathe',

@@ -20,7 +20,6 @@ const planned = (capability: Capability): Standing => ({ planned: capability })
 const leftOut = (why: string): Standing => ({ leftOut: why })
 
 const motor = planned('know the motor')
-const drive = planned('fit the drive')
 const studies = planned('studies: duty types and short time')
 const advice = planned('advice and safety')
 
@@ -38,17 +37,17 @@ export const ledger: Readonly<Record<string, Standing>> = {
   O03: studies,
   O04: used('physics/heatForms'),
   O05: used('physics/tripForms'),
-  O06: drive,
+  O06: used('steady'),
   O07: used('physics/motorForms'),
   O08: used('physics/motorForms'),
   O09: used('belting/geometry'),
   O10: studies,
-  O11: motor,
+  O11: used('handbook/formFactor'),
   O12: convection,
   O13: used('belting/geometry'),
   O14: advice,
   O15: motor,
-  O16: motor,
+  O16: used('identify/bench'),
   O17: motor,
   O18: studies,
   O19: used('physics/heatForms'),
@@ -89,12 +88,12 @@ export const ledger: Readonly<Record<string, Standing>> = {
   P41: leftOut('braking through a resistor: the drive of the model has one quadrant and cannot brake, i ≥ 0'),
   P42: used('physics/published'),
   P43: used('cuts/published'),
-  P45: motor,
-  P46: motor,
+  P45: used('identify/plate'),
+  P46: used('identify/plate'),
   P47: rectifier,
   P48: rectifier,
   P49: rectifier,
-  P50: motor,
+  P50: used('handbook/formFactor'),
   P51: used('physics/published'),
   P52: convection,
   P53: convection,
@@ -114,11 +113,10 @@ export const ledger: Readonly<Record<string, Standing>> = {
   P73: used('cuts/castIron'),
   P74: used('cuts/published'),
   P75: used('physics/published'),
-  P77: motor,
+  P77: used('handbook/necAmperes'),
 
-  // measured.json: running points, coast-down and locked rotor go through bench identification.
-  M1: motor,
-  M2: motor,
+  M1: used('identify/measured'),
+  M2: used('identify/measured'),
 }
 
 /** Where the ledger and the cases disagree, one line each; `textOf` gives a file's text, or null where there is none. */

@@ -22,11 +22,11 @@ describe('clock', () => {
     let added = 0
     for (let n = 0; n < 3e6; n++) {
       added += duty.phases[now.phase].seconds
-      nextPhase(duty, now)
+      nextPhase(duty, now, cycleSeconds(duty))
     }
     expect(now).toEqual({ phase: 0, cycles: 1e6, phaseStart: 1e6 * cycleSeconds(duty) })
     expect(added).not.toBe(now.phaseStart)
-    nextPhase(duty, now)
+    nextPhase(duty, now, cycleSeconds(duty))
     expect(now).toEqual({ phase: 1, cycles: 1e6, phaseStart: 1e6 * cycleSeconds(duty) + 0.1 })
   })
 
@@ -36,7 +36,7 @@ describe('clock', () => {
     const seen: string[] = []
     for (let n = 0; n < 5; n++) {
       seen.push(`${phaseNow(duty, now).name} at ${now.phaseStart}`)
-      nextPhase(duty, now)
+      nextPhase(duty, now, cycleSeconds(duty))
     }
     expect(seen).toEqual(['0 at 0', '1 at 120', '2 at 180', '0 at 480', '1 at 600'])
   })
@@ -48,7 +48,7 @@ describe('clock', () => {
     expect(phaseOver(duty, now, 120 - 1e-6)).toBe(false)
     expect(phaseOver(duty, now, 120 - 1e-8)).toBe(true)
     expect(phaseOver(duty, now, 120)).toBe(true)
-    nextPhase(duty, now)
+    nextPhase(duty, now, cycleSeconds(duty))
     expect(phaseOver(duty, now, 120)).toBe(false)
     expect(phaseOver(duty, now, 180)).toBe(true)
   })
@@ -56,11 +56,11 @@ describe('clock', () => {
   it('a phase that is skipped is over at once, and takes no time', () => {
     const duty = dutyOf(10, 1e-9, 0, 20)
     const now = clock()
-    nextPhase(duty, now)
+    nextPhase(duty, now, cycleSeconds(duty))
     for (const phase of [1, 2]) {
       expect(now.phase).toBe(phase)
       expect(phaseOver(duty, now, 10)).toBe(true)
-      nextPhase(duty, now)
+      nextPhase(duty, now, cycleSeconds(duty))
     }
     expect(now).toEqual({ phase: 3, cycles: 0, phaseStart: 10 })
   })

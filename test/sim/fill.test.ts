@@ -8,6 +8,7 @@ import { read } from '../../sim/read.ts'
 import { givenAt, type Scenario, withChange } from '../../sim/scenario.ts'
 import { DEMOS, demo, jobOf, scenario } from '../jobs.ts'
 import { anyBench, anyPlate } from './identify/anyMotor.ts'
+import { APPLE_MILL } from './identify/motors.ts'
 
 const PATHS = Object.entries(MOTOR_PATHS) as [MotorNumber, string][]
 const change = (whole: Scenario, changes: Readonly<Record<string, unknown>>) =>
@@ -36,6 +37,7 @@ describe.each(DEMOS)('%s', (name) => {
     expect(other.winding).toEqual(parts.winding)
     expect(other.rotor).toEqual(parts.rotor)
     expect(other.heat).toEqual(parts.heat)
+    expect(jobOf(change(given, { plate: {} })).parts.winding).toEqual(parts.winding)
   })
 })
 
@@ -45,9 +47,11 @@ it('every number of the motor has its place among the inputs', () => {
   expect(new Set(PATHS.map(([, path]) => path)).size).toBe(15)
 })
 
+const mill = change(demo('appleMill'), { plate: APPLE_MILL })
+
 it('one given number wins, and what follows is worked out with it', () => {
-  const open = jobOf(demo('appleMill')).parts.winding
-  const { winding } = jobOf(change(demo('appleMill'), { 'winding.resistance': '1.1 Ω' })).parts
+  const open = jobOf(mill).parts.winding
+  const { winding } = jobOf(change(mill, { 'winding.resistance': '1.1 Ω' })).parts
   expect(winding.resistance).toBe(1.1)
   // 118.5 V less 13 A through 1.1 Ω at 75 °C, over 4000 rpm, magnets at 50 °C.
   expect(winding.constant).toBeCloseTo((118.5 - 1.1 * (310 / 255) * 13) / ((400 * Math.PI) / 3) / 0.94, 12)
@@ -56,7 +60,7 @@ it('one given number wins, and what follows is worked out with it', () => {
 
 it('a bench reading moves the job', () => {
   const bench = { spin: [{ speed: '1000 rpm', volts: '25 V' }] }
-  const { winding } = jobOf(change(demo('appleMill'), { bench })).parts
+  const { winding } = jobOf(change(mill, { bench })).parts
   expect(winding.constant).toBeCloseTo(25 / ((1000 * Math.PI) / 30), 12)
 })
 

@@ -36,7 +36,7 @@ beforeEach(() => {
   ) =>
     new Promise<Reply>((answer) => {
       calls.push({
-        job: task.job,
+        job: (task as Extract<Task, { kind: 'run' }>).job,
         urgent: asking.urgent === true,
         signal,
         progress: (p) => asking.onProgress?.(p),

@@ -74,7 +74,7 @@ export class AnswerStrip extends LitElement {
       : `${answerOf(job, figures, units).verdict}: never opens`
     const slow = slowest ? ` · slowest ${told(slowest.value, 'angular speed', units)}` : ''
     return html`<aside class="strip" aria-label="The answer in short">
-      <p><strong>${short}</strong>${told(hottestWindingC.value, 'temperature', units)}${slow}</p>
+      <p><strong>${short}</strong>winding ${told(hottestWindingC.value, 'temperature', units)}${slow}</p>
       ${next ? html`<button @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
     </aside>`
   }

@@ -63,7 +63,7 @@ export const barStyle = css`
     padding-inline: 10px;
     background: none;
   }
-  .contents {
+  .menu {
     display: none;
   }
   .file {
@@ -111,7 +111,7 @@ export const barStyle = css`
     .name {
       flex: 1;
     }
-    .contents {
+    .menu {
       display: inline-flex;
     }
     .theme {
@@ -134,9 +134,6 @@ export const barStyle = css`
     }
     .job select {
       flex: 1;
-    }
-    .open .print {
-      display: none;
     }
   }
   @media print {

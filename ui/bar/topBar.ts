@@ -67,7 +67,7 @@ export class TopBar extends LitElement {
       @click=${() => wish(this, { kind: 'theme', theme: dark ? 'light' : 'dark' })}>${dark ? 'Light' : 'Dark'}</button>`
     return html`<div class="bar ${this.open ? 'open' : ''}">
         <div class="name">${mark}<span>Dutywright</span></div>
-        <button class="contents" aria-expanded=${this.open ? 'true' : 'false'} @click=${() => {
+        <button class="menu" aria-expanded=${this.open ? 'true' : 'false'} @click=${() => {
           this.open = !this.open
         }}>Menu</button>
         <div class="job folds">

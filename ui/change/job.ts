@@ -1,5 +1,6 @@
 // A whole job taken up: the page's state for it, and the moment it opens on.
 import type { Scenario, Variant } from '../../sim/scenario.ts'
+import { NO_OLD_MOTOR } from './oldMotor.ts'
 import { AS_FOUND, type Entry, type Result, type State } from '../store.ts'
 
 /** Variants of a scenario from a file that nobody has checked yet: those that are shaped like one. */
@@ -34,6 +35,8 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     slow: false,
     stopped: null,
     check: null,
+    ratio: { working: null, study: null, key: '', why: null },
+    against: { wanted: false, old: NO_OLD_MOTOR, picture: null, key: '', why: null },
     undo: null,
     notice: null,
     station: null,
@@ -47,6 +50,8 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
 /** Another job in place of the one on the page, which undo brings back. */
 export const replaced = (state: State, whole: Scenario): State => ({
   ...takeUp(state, whole),
+  // The old motor is the reader's, not the job's.
+  against: { ...state.against, picture: null, key: '' },
   undo: {
     words: `“${String(whole.name).slice(0, 60)}” opened.`,
     scenario: state.scenario,

@@ -30,19 +30,19 @@ const back = ({ scenario, variants, chosen }: State, words: string): State['undo
 const written = (changes: Entry['changes']): string => JSON.stringify(Object.entries(changes).sort())
 
 /** The chosen variant with further changes: the one that is that already, or else a new one; chosen. */
-export function tryOut(state: State, name: string, changes: Readonly<Record<string, string>>): State {
+export function tryOut(state: State, name: string, changes: Entry['changes']): State {
   const wanted = written(further(state, changes))
   const same = entriesOf(state).find((entry) => written(entry.changes) === wanted)
   return same ? choose(state, same.id) : add(state, name, changes)
 }
 
-const further = (state: State, changes: Readonly<Record<string, string>>): Entry['changes'] =>
+const further = (state: State, changes: Entry['changes']): Entry['changes'] =>
   Object.entries(changes).reduce(
     (all, [path, text]) => amended(state.scenario, all, path, text),
     chosenOf(state).changes,
   )
 
-function add(state: State, name: string, changes: Readonly<Record<string, string>>): State {
+function add(state: State, name: string, changes: Entry['changes']): State {
   if (state.variants.length >= MOST_VARIANTS)
     return {
       ...state,

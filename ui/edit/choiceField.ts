@@ -1,5 +1,5 @@
 // One of a few words: a list to open, or cards where the choice decides the most.
-import { css, html, LitElement } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { classMap } from 'lit/directives/class-map.js'
 import type { Problem } from '../../sim/problem.ts'
@@ -59,6 +59,16 @@ export class ChoiceFieldElement extends LitElement {
       .card .note {
         display: block;
       }
+      /* Where a narrow box cuts its choice short, the rest of it stands beneath. */
+      .rest {
+        display: none;
+        margin-top: 4px;
+      }
+      @media (max-width: 759.98px) {
+        .rest {
+          display: block;
+        }
+      }
     `,
   ]
   static shadowRootOptions = { ...LitElement.shadowRootOptions, delegatesFocus: true }
@@ -84,6 +94,7 @@ export class ChoiceFieldElement extends LitElement {
     const state = classMap({ whole: true, wrong: this.problem !== null, changed: this.asFound !== null })
     const found = this.asFound === null ? null : (field.options[this.asFound]?.split(':')[0] ?? this.asFound)
     const helper = helperLine(this.input, this.problem, found, this.choose, { worth: this.worth })
+    const rest = field.options[text]?.split(': ').slice(1).join(': ')
     if (!this.cards)
       return html`<div class=${state}>
         <label for="box">${field.label}</label>
@@ -96,7 +107,7 @@ export class ChoiceFieldElement extends LitElement {
             )}
           </select>
         </div>
-        ${helper}
+        <div>${rest ? html`<p class="rest note">${rest}</p>` : nothing}${helper}</div>
       </div>`
     return html`<fieldset class=${state} aria-describedby="helper">
       <legend class="unseen">${field.label}</legend>

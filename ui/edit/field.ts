@@ -3,6 +3,7 @@ import { html, type TemplateResult } from 'lit'
 import type { MotorReadings } from '../../sim/identify/motor.ts'
 import type { Problem } from '../../sim/problem.ts'
 import { type Input, inputAt, type Scenario } from '../../sim/scenario.ts'
+import { NBSP, show } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { knownOf, motorNumberAt, numberText, openWords } from './known.ts'
 import './choiceField.ts'
@@ -29,10 +30,27 @@ const CARDS: readonly string[] = ['heat.cooling']
 /** What a plate prints in one unit only is read and shown in it. */
 const ALWAYS: Readonly<Record<string, string>> = { 'plate.printedWatts': 'W', 'plate.continuousFor': 'min' }
 
+/** What a plate says of its running point. */
+const PLATE_POINT = ['volts', 'amps', 'power', 'speed'] as const
+const DIMENSIONS = { volts: 'voltage', amps: 'current', power: 'power', speed: 'angular speed' } as const
+
 /** A label or a helper in place of the input's own. */
 export interface Said {
   readonly label?: string
   readonly helper?: string | null
+}
+
+/** What an empty field of the plate is taken for, once enough of the rest is there to tell. */
+function plateWords(
+  { path, text }: Input,
+  motor: MotorReadings | null,
+  units: Units,
+): { placeholder: string; helper: string | null } {
+  const name = PLATE_POINT.find((each) => path === `plate.${each}`)
+  const knowledge = name && text === '' && motor ? knownOf(motor) : null
+  if (!name || !knowledge) return { placeholder: '', helper: null }
+  const { number, unit } = show(knowledge.motor.point[name], DIMENSIONS[name], units)
+  return { placeholder: number, helper: `Left open: ${number}${NBSP}${unit} is taken.` }
 }
 
 /** What an open motor number is taken for; what to know of one that was typed over it. */
@@ -41,7 +59,7 @@ function motorWords(
   { motor, units }: FormState,
 ): { placeholder: string; helper: string | null } {
   const name = motorNumberAt(input.path)
-  if (name === null) return { placeholder: '', helper: null }
+  if (name === null) return plateWords(input, motor, units)
   if (input.text !== '')
     return { placeholder: '', helper: 'Typed in. Empty it to return to what plate and bench say.' }
   const knowledge = motor && knownOf(motor)

@@ -13,10 +13,11 @@ export const formStyle = css`
   .fields > .cut {
     grid-column: span 2;
   }
-  .narrow .fields > choice-field {
-    grid-column: 1 / -1;
+  .groups .fields > choice-field {
+    grid-column: span 3;
   }
   @media (max-width: 759.98px) {
+    .groups .fields > choice-field,
     .fields > choice-field,
     .fields > .cut {
       grid-column: 1 / -1;

@@ -18,7 +18,12 @@ export interface Group {
 /** Groups of each station, in order. A path named on its own is left out where its whole part is named later. */
 export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
   supply: [
-    { heading: 'Supply', about: 'What feeds the controller, and what it can give.', paths: ['supply'] },
+    {
+      heading: 'Supply',
+      about: 'What feeds the motor, and what it can give.',
+      paths: ['supply.kind', 'supply.volts', 'supply.resistance', 'supply.formFactor'],
+    },
+    { heading: 'Outlet', about: 'What all of it is plugged into.', paths: ['supply'] },
     { heading: 'Controller', about: 'The box with the knob.', paths: ['controller'] },
   ],
   motor: [

@@ -14,13 +14,6 @@ export const panelStyle = css`
     padding-bottom: 12px;
     border-bottom: 1px solid var(--rule);
   }
-  .groups {
-    columns: 3 calc(300px * var(--k));
-    column-gap: 40px;
-  }
-  .groups.few {
-    columns: auto;
-  }
   .columns {
     display: grid;
     grid-template-columns: minmax(0, 1.1fr) minmax(0, 1.1fr) minmax(0, 1fr);

@@ -74,8 +74,7 @@ export class StationPanel extends LitElement {
     const paths = inputs.map((each) => (typeof each === 'string' ? each : each.path))
     const given = group.openWhenGiven === true && singles.some(({ text, usual }) => text !== '' && !usual)
     const look =
-      given ||
-      [...form.problems, ...form.notes].some(({ path }) => paths.some((own) => path.startsWith(own)))
+      given || [...form.problems, ...form.notes].some(({ path }) => paths.some((own) => path.startsWith(own)))
     return html`<section>${
       group.detail
         ? html`<details ?open=${look}><summary>${group.heading}</summary>${about}${fields}</details>`
@@ -94,7 +93,7 @@ export class StationPanel extends LitElement {
         </div>
         ${groups.filter(({ group }) => !group.column).map((each) => this.group(each))}`
     const open = groups.filter(({ group }) => !group.detail)
-    return html`<div class="groups ${open.length < 3 ? 'few' : 'narrow'}">${open.map((each) => this.group(each))}</div>
+    return html`<div class="groups">${open.map((each) => this.group(each))}</div>
       ${groups.filter(({ group }) => group.detail).map((each) => this.group(each))}`
   }
 

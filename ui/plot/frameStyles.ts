@@ -165,6 +165,17 @@ export const frameStyles = css`
     }
   }
   @media print {
+    /* All of a table or none of it: paper does not scroll. */
+    .table {
+      max-height: none;
+      overflow: visible;
+    }
+    thead th {
+      position: static;
+    }
+    tr {
+      break-inside: avoid;
+    }
     button,
     .handle,
     .edge {

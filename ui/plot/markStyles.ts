@@ -164,6 +164,9 @@ export const markStyles = css`
   .label.logged-name {
     fill: var(--series-d);
   }
+  .slips {
+    fill: var(--bad);
+  }
   .scrubber {
     stroke: var(--act);
     stroke-width: 2px;

@@ -10,6 +10,7 @@ import { gridMark, valueTicks } from './layers/axis.ts'
 import { bandMark } from './layers/band.ts'
 import { hatchMark, hatchPattern } from './layers/hatch.ts'
 import { lineMark, polyline } from './layers/line.ts'
+import { slipMark, slipSpells } from './layers/slip.ts'
 import { mostRead, pointsMark, readingPoints } from './layers/points.ts'
 import { exact, surging } from './reduce.ts'
 import { valueAxis } from './scales.ts'
@@ -47,6 +48,7 @@ export function speedChart(view: View): Chart {
   const speeds = new Set(active.job.duty.phases.map(({ speed }) => speed).filter((speed) => speed > 0))
   const highest = Math.max(0, ...speeds)
   const text = speeds.size === 1 ? `asked ${show(highest, 'angular speed', units).number}` : 'dotted: asked'
+  const slips = slipSpells(active.trace.marks, view)
   const levels = narrow
     ? []
     : [
@@ -60,7 +62,12 @@ export function speedChart(view: View): Chart {
     show(Math.max(0, at(variant, 'spindle', t)), 'angular speed', units).number
   return {
     ...{ id: 'speed', title: 'Speed at the spindle', height, scales, reads: '', words: speedWords(view) },
-    ...{ unit, hint: narrow ? 'dotted: asked' : '' },
+    ...{
+      unit,
+      hint: [...(narrow ? ['dotted: asked'] : []), ...(slips.length > 0 ? ['red bar: belt slips'] : [])].join(
+        ' · ',
+      ),
+    },
     readings: (t) =>
       variants.map((variant) => ({
         series: variant.series,
@@ -84,6 +91,7 @@ export function speedChart(view: View): Chart {
         ${bandMark(banded, scales, active.series)}
         ${heavyLast.map(({ series, line, variant }) => lineMark(line, series, variant === active ? 'heavy' : 'series'))}
         ${lineMark(asked, active.series, 'asked')}
+        ${slipMark(slips, scales)}
         ${log ? pointsMark(readingPoints(log.time, log.speed, scales, (speed) => speed / active.ratio)) : ''}
       </g>`,
     over: levelTexts(view, scales, levels).marks,

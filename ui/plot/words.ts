@@ -1,7 +1,6 @@
 // The charts in sentences: what someone who cannot see them is told.
 import { openSpells } from '../../sim/judge.ts'
 import { clockTime, duration, told } from '../../sim/say/number.ts'
-import { afterRamp } from '../../sim/marks.ts'
 import { rowsFor } from './columns.ts'
 import { endOf, type Shown } from './shown.ts'
 import { exactClock } from './time.ts'
@@ -28,7 +27,7 @@ export function drivenSpeeds(
   let least = Number.POSITIVE_INFINITY
   let most = Number.NEGATIVE_INFINITY
   for (let row = first; row <= last; row++) {
-    if (!afterRamp(columns, row)) since = time[row]
+    if (columns.target[row] <= 0 || columns.asked[row] !== columns.target[row]) since = time[row]
     else if (time[row] - since > SETTLED) {
       least = Math.min(least, columns.spindle[row])
       most = Math.max(most, columns.spindle[row])
@@ -65,13 +64,25 @@ function switching({ trace }: Shown, from: number, to: number): string {
   return both.length > 0 ? `the cutoff ${both.join(' and ')}` : 'the cutoff does not open'
 }
 
+/** ", the belt slips 3 times, first at 3:20", or nothing. */
+function slipWords({ trace }: Shown, { from, to }: View): string {
+  const times = trace.marks.flatMap((mark) =>
+    mark.kind === 'belt slips' && mark.until >= from && mark.t <= to ? [mark.t] : [],
+  )
+  if (times.length === 0) return ''
+  return times.length === 1
+    ? `, the belt slips at ${clockTime(times[0])}`
+    : `, the belt slips ${times.length} times, first at ${clockTime(times[0])}`
+}
+
 /** Speed in a sentence. */
 export const speedWords = (view: View): string =>
   `Speed at the spindle ${part(view)}. ${each(view, (variant) => {
     const range = drivenSpeeds(variant, view.from, view.to)
     if (range === undefined) return `${variant.name}: not driven`
     const [least, most] = range.map((speed) => told(Math.max(0, speed), 'angular speed', view.units))
-    return `${variant.name}: ${least === most ? least : `${least} to ${most}`} while driven`
+    const slips = slipWords(variant, view)
+    return `${variant.name}: ${least === most ? least : `${least} to ${most}`} while driven${slips}`
   })}.`
 
 /** Current in a sentence. */

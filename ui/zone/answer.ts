@@ -2,7 +2,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
-import { CAUTION } from '../../sim/say/report.ts'
 import type { Problem } from '../../sim/problem.ts'
 import type { Station } from '../../sim/say/stations.ts'
 import type { Try } from '../change/tries.ts'
@@ -15,6 +14,7 @@ import { second, secondStyle } from './second.ts'
 import type { ShownJob } from './shownJob.ts'
 import { limits, numbers, sentence, wordStyle } from './words.ts'
 import './driveWords.ts'
+import './safety.ts'
 import './stations.ts'
 
 const isMotors = ({ path }: Problem): boolean => /^(plate|bench)\b/.test(path)
@@ -50,9 +50,6 @@ export class AnswerZone extends LitElement {
         padding-left: 12px;
         border-left: 3px solid var(--hatch);
       }
-      .caution {
-        margin-top: 12px;
-      }
       .waiting {
         min-height: 420px;
         font: var(--type-answer);
@@ -65,6 +62,9 @@ export class AnswerZone extends LitElement {
         .sentence {
           max-width: 34ch;
         }
+      }
+      safety-strip {
+        margin-top: 10px;
       }
       @media print {
         button {
@@ -96,7 +96,6 @@ export class AnswerZone extends LitElement {
         ${next ? html`<button class="main" @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
         ${second(this, this.check, units)}
         ${this.worth(shown.result.reading.notes)}
-        <p class="note caution">${CAUTION}</p>
       </div>
     </div>`
   }
@@ -124,7 +123,8 @@ export class AnswerZone extends LitElement {
 
   render() {
     return html`${this.shown ? this.answer(this.shown) : html`<p class="waiting">Will this motor do the job?</p>`}
-      <station-strip .job=${this.job} .form=${this.form} .open=${this.station} .target=${this.target}></station-strip>`
+      <station-strip .job=${this.job} .form=${this.form} .open=${this.station} .target=${this.target}></station-strip>
+      ${this.job ? html`<safety-strip .job=${this.job}></safety-strip>` : nothing}`
   }
 }
 

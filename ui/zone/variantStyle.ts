@@ -135,7 +135,7 @@ export const variantStyle = css`
     }
     tbody tr {
       display: grid;
-      grid-template-columns: 1fr 1fr;
+      grid-template-columns: repeat(auto-fit, minmax(min(100%, calc(140px * var(--k))), 1fr));
       gap: 2px 20px;
       margin-bottom: 12px;
       padding: 10px 12px 12px;

@@ -2,6 +2,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit'
 import { answerOf, inShort } from '../../sim/say/answer.ts'
 import { keyNumbers, limitsOf } from '../../sim/say/keyNumbers.ts'
+import { restartWords } from '../../sim/say/safety.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { cross, tick } from '../style/marks.ts'
 import type { ShownJob } from './shownJob.ts'
@@ -27,6 +28,13 @@ export const wordStyle = css`
   }
   .support {
     max-width: 60ch;
+  }
+  .restarts {
+    margin-top: 10px;
+    padding-left: 12px;
+    border-left: 3px solid var(--bad);
+    color: var(--bad);
+    font-weight: 600;
   }
   .numbers {
     border-top: 1.5px solid var(--ink);
@@ -75,12 +83,14 @@ export const wordStyle = css`
 export function sentence({ name, result, previous }: ShownJob, units: Units): TemplateResult {
   const { job, figures } = result
   const answer = answerOf(job, figures, units)
+  const restarts = restartWords(figures)
   return html`<p class="variant">
       ${previous ? html`<span class="tag">Previous result</span>` : nothing}
       <span><strong>${name}</strong>: ${inShort(job)}</span>
     </p>
     <h2 class="sentence">${answer.sentence}</h2>
-    <p class="support">${answer.support}</p>`
+    <p class="support">${answer.support}</p>
+    ${restarts === null ? nothing : html`<p class="restarts">${restarts}</p>`}`
 }
 
 /** The five numbers with their limits. */

@@ -33,6 +33,7 @@ export const twoStage = (belt: Belt, pulleys: readonly [number, number, number, 
   'belt.jackshaftSmall': inches(pulleys[2]),
   'belt.machinePulley': inches(pulleys[3]),
   'belt.centreDistance': null,
+  'belt.jackshaftCentres': null,
   ...(hasJackshaft(belt) ? {} : { 'belt.efficiency': share(belt.efficiency ** 2) }),
 })
 

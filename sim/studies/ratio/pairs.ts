@@ -26,12 +26,13 @@ export interface Range {
 
 /** Diameters that differ by less are the same pulley, m. */
 const SAME = 1e-6
-const same = (one: number, other: number): boolean => Math.abs(one - other) < SAME
+/** True of one and the same pulley, m. */
+export const isSame = (one: number, other: number): boolean => Math.abs(one - other) < SAME
 
 /** Stock diameters no smaller than `least`, and the one that is there already, m. */
 export const choices = (present: number | undefined, least: number): readonly number[] =>
   [
-    ...STOCK_PULLEYS.filter((size) => size >= least - SAME && !(present && same(size, present))),
+    ...STOCK_PULLEYS.filter((size) => size >= least - SAME && !(present && isSame(size, present))),
     ...(present && present >= least - SAME ? [present] : []),
   ].sort((a, b) => a - b)
 
@@ -71,7 +72,7 @@ export function pairsWithin(belt: Belt, range: Range): readonly Pair[] {
     for (const driven of choices(last.driven, least)) {
       const ratio = (before * driven) / driving
       if (ratio < range.low || ratio > range.high || driven / driving > STEEPEST + SAME) continue
-      const kept = same(driving, last.driving) && same(driven, last.driven)
+      const kept = isSame(driving, last.driving) && isSame(driven, last.driven)
       const wanted = belt.centreDistance ?? driving + driven
       const stock = kept && belt.centreDistance !== undefined ? null : stockBelt(driving, driven, wanted)
       found.push({
@@ -80,7 +81,7 @@ export function pairsWithin(belt: Belt, range: Range): readonly Pair[] {
         ratio,
         length: stock?.length ?? null,
         centres: stock?.centres ?? null,
-        buys: Number(!same(driving, last.driving)) + Number(!same(driven, last.driven)),
+        buys: Number(!isSame(driving, last.driving)) + Number(!isSame(driven, last.driven)),
         changes: lastStage(belt, driving, driven, stock?.centres ?? null),
       })
     }

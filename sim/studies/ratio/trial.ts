@@ -12,7 +12,7 @@ import { topSpeed } from '../../steady/operating.ts'
 import { type BeltFault, beltFaults, type BuiltStage, builtStages } from './limits.ts'
 
 /** What keeps a ratio from doing the job, worst first. */
-export const FAULTS = ['unfinished', 'destroyed', 'opens', 'hot', 'stalls', 'slips', 'sags', 'reach'] as const
+export const FAULTS = ['unfinished', 'destroyed', 'opens', 'hot', 'stalls', 'slips', 'reach', 'sags'] as const
 export type Fault = (typeof FAULTS)[number]
 
 export interface Trial {
@@ -23,7 +23,7 @@ export interface Trial {
   readonly stages: readonly BuiltStage[]
   /** Spindle speed with the knob fully up, idling, rad/s. */
   readonly topSpeed: number
-  /** Lowest spindle speed at which the cut's mean torque can be held all day, rad/s; null: at none. */
+  /** Lowest spindle speed at which the cut's mean torque can be held all day, rad/s; 0: at any, null: at none. */
   readonly lowestAllDay: number | null
   /** All-day torque at the cut's speed, N·m at the spindle. */
   readonly allDay: number

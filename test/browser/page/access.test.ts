@@ -104,7 +104,7 @@ it('on a phone the answer stands at the foot, charts are drawn, and every button
     return found
   })
   expect(small).toEqual([])
-  await page.getByRole('button', { name: 'Contents' }).click()
+  await page.getByRole('button', { name: 'Menu' }).click()
   await page.getByRole('link', { name: 'Variants' }).click()
   await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('C')
   await page.locator('answer-strip').getByRole('button').click()

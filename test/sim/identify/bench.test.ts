@@ -82,10 +82,36 @@ describe('volts at amps, shaft held', () => {
 
   it('fewer, or closer together, have the usual brush drop taken off', () => {
     for (const amps of [[3], [2, 5], [3, 3.5, 4]]) {
-      const { resistance, brushDrop } = numbers(amps.map((i) => [i, 1.5 + i * 0.9]))
-      near(resistance, 0.9, 1e-12)
+      const { resistance, brushDrop } = numbers(amps.map((i) => [i, 2.1 + i * 0.9]))
+      // They took 2.1 V, the usual is 1.5 V: the rest is left in the resistance.
+      near(resistance, amps.reduce((sum, i) => sum + (0.6 + i * 0.9) / i, 0) / amps.length, 1e-12)
       expect(brushDrop).toBe(1.5)
     }
+  })
+
+  it('are known as far as they scatter about their line, as regression has it', () => {
+    const pairs: [number, number][] = [
+      [2, 3.1],
+      [3, 3.9],
+      [4, 5],
+      [6, 6.6],
+    ]
+    const { known: bands, numbers: found } = known(motor(APPLE_MILL, held(pairs)))
+    // By hand: middle 3.75 A, sum of squares 8.75 A², slope 7.75/8.75, offset 4.65 − 3.75 slope; scatter on two degrees.
+    const slope = 7.75 / 8.75
+    const offset = 4.65 - 3.75 * slope
+    near(found.resistance, slope, 1e-12)
+    near(found.brushDrop, offset, 1e-12)
+    const scatter = Math.sqrt(pairs.reduce((sum, [i, u]) => sum + (u - offset - slope * i) ** 2, 0) / 2)
+    const each = Math.hypot(1.28 * scatter, 0.02 * 4.65)
+    const gain = Math.hypot(0.02, 0.04)
+    const band = (...shares: number[]) => Math.exp(Math.hypot(...shares.map((share) => Math.log(1 + share))))
+    near(bands.resistance.high / slope, band(gain, each / Math.sqrt(8.75) / slope), 1e-12)
+    near(
+      bands.brushDrop.high / offset,
+      band(gain, (3.75 * each) / Math.sqrt(8.75) / offset, each / 2 / offset),
+      1e-12,
+    )
   })
 
   it('a brush drop under nothing is none', () => {

@@ -17,7 +17,7 @@ const freeRuns = ({ rows }: Table) =>
 
 /** Motor speed at times (s) after switching off at w0 (rad/s), by the product's rates and stepper. */
 function coast(plant: Plant, w0: number, times: readonly number[]): number[] {
-  const off: Mode = { on: false, asked: 0, slope: 0, cut: { kind: 'torque', torque: 0 }, surge: 0 }
+  const off: Mode = { on: false, asked: 0, slope: 0, target: 0, cut: { kind: 'torque', torque: 0 }, surge: 0 }
   const stepper = rosenbrock(
     {
       size: STATES,

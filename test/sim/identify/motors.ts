@@ -33,7 +33,7 @@ export const said = (readings: MotorReadings, path?: string): string[] =>
     .filter((each) => path === undefined || each.path === path)
     .map(({ wrong, wouldDo }) => `${wrong} ${wouldDo}`)
 
-/** Plates of the demonstrations: invented. */
+/** Invented plates, after those of the demonstrations: these stay as they are. */
 export const APPLE_MILL = {
   volts: '120 V',
   amps: '13 A',

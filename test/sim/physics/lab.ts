@@ -85,7 +85,7 @@ export interface At {
 
 /** The controller wishing for more volts than there are. */
 export const flatOutMode = (cut: Cut = { kind: 'torque', torque: 0 }): Mode => {
-  return { on: true, asked: ENDLESS, slope: 0, cut, surge: 0 }
+  return { on: true, asked: ENDLESS, slope: 0, target: ENDLESS, cut, surge: 0 }
 }
 
 /** What `evaluate` says of a state with the controller flat out: rates and flows. */

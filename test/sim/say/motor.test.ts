@@ -15,7 +15,7 @@ describe('a line for each number', () => {
   it('says value, band and origin, constant and resistance first', () => {
     expect(lines(METRIC).slice(0, 3)).toEqual([
       'Motor constant, cold | 26.9~V/krpm | 25.7 to 28.6~V/krpm | From the plate: plate volts less the measured resistance’s share, over plate speed.',
-      'Winding resistance, cold | 1.1~Ω | 1.03 to 1.18~Ω | Measured: ohms between the leads, lowest.',
+      'Winding resistance, cold | 1.1~Ω | 1.04 to 1.16~Ω | Measured: ohms between the leads, lowest.',
       'Brush drop | 1.5~V | 0.75 to 2.25~V | Estimated: usual for its volts.',
     ])
   })

@@ -1,0 +1,219 @@
+// Torque over spindle speed: this motor all day and for seconds, the old motor's curve, and what the job asks.
+import { area, line as path, scaleLinear } from 'd3'
+import { type SVGTemplateResult, svg } from 'lit'
+import { meanTorque } from '../../sim/duty.ts'
+import type { Job } from '../../sim/job.ts'
+import type { AgainstOld } from '../../sim/rival/picture.ts'
+import type { Curve } from '../../sim/rival/strength.ts'
+import { fromUnit, toUnit } from '../../sim/quantity.ts'
+import { grouped, platePower, show, told } from '../../sim/say/number.ts'
+import { WITH } from '../../sim/say/compare.ts'
+import { type Units, unitFor } from '../../sim/say/units.ts'
+import type { Table } from './chart.ts'
+import { placeLabels, type Polyline, textWidth, type Wanted } from './label.ts'
+import { roundStep, valueAxis } from './scales.ts'
+import { alongLine } from './view.ts'
+
+/** A point the job asks: a step of it, or its surges. Torque of the cut, N·m; spindle speed, rad/s. */
+export interface AskedPoint {
+  readonly name: string
+  readonly speed: number
+  readonly torque: number
+}
+
+/** Steps that cut, each with its mean torque; and the highest of its surges, where it has any. */
+export const askedPoints = (job: Job): readonly AskedPoint[] =>
+  job.duty.phases.flatMap((phase, n) => {
+    const torque = meanTorque(phase)
+    const name = phase.name.trim() || `step ${n + 1}`
+    if (!(phase.speed > 0) || !(torque > 0)) return []
+    const { surge, cut, speed } = phase
+    const steady = cut.kind === 'torque' ? cut.torque : torque
+    return [
+      { name: surge ? `${name}, on average` : name, speed, torque },
+      ...(surge ? [{ name: 'surge', speed, torque: steady + surge.torque }] : []),
+    ]
+  })
+
+/** Torque of a curve at a speed, straight between its points; null past its end. */
+export function onCurve({ speed, torque }: Curve, at: number): number | null {
+  const last = speed.length - 1
+  if (at < speed[0] || at > speed[last] * (1 + 1e-9)) return null
+  const after = Math.max(
+    1,
+    speed.findIndex((each) => each >= at),
+  )
+  const share = (at - speed[after - 1]) / (speed[after] - speed[after - 1])
+  return torque[after - 1] + (torque[after] - torque[after - 1]) * Math.min(1, share)
+}
+
+const NARROW = 760
+const HEIGHT = 290
+/** Seconds may reach far over everything else: the axis goes no higher than so many times the rest. */
+const OVER_REST = 2.4
+
+export interface TorqueDrawing {
+  readonly height: number
+  readonly drawn: SVGTemplateResult
+  readonly words: string
+  readonly table: () => Table
+}
+
+interface Line {
+  readonly curve: Curve
+  readonly look: string
+  readonly label: string
+  readonly name: string
+}
+
+function linesOf(picture: AgainstOld, job: Job, units: Units): readonly Line[] {
+  const { comparison, allDay, seconds, old } = picture
+  const now = job.parts.heat.cooling
+  const power = comparison ? `old ${platePower(comparison.rival.power, units)} motor` : 'old motor'
+  return [
+    ...allDay.map(({ cooling, curve }) => ({
+      curve,
+      look: cooling === now ? 'A heavy' : 'B series',
+      label: cooling === now ? 'A strong' : 'B strong',
+      name: `all day, ${WITH[cooling] === 'without' ? 'no fan' : WITH[cooling].replace('with the', 'with').replace('with a ', '')}`,
+    })),
+    { curve: seconds, look: 'seconds', label: 'quiet', name: 'seconds only' },
+    ...old.map((curve, n) => ({
+      curve,
+      look: 'D series',
+      label: 'D strong',
+      name: old.length > 1 ? `${power}, step ${n + 1}` : power,
+    })),
+  ]
+}
+
+/** The drawing; null where there is no room for it. */
+export function torqueDrawing(
+  picture: AgainstOld,
+  job: Job,
+  units: Units,
+  width: number,
+  k: number,
+): TorqueDrawing | null {
+  const narrow = width < NARROW
+  const box = {
+    left: Math.round(48 * k),
+    right: width - (narrow ? 12 : 24),
+    top: 14,
+    bottom: 14 + HEIGHT * k,
+  }
+  if (box.right - box.left < 80) return null
+  const unit = unitFor('torque', units)
+  const lines = linesOf(picture, job, units)
+  const asked = askedPoints(job)
+  const most = (curve: Curve) => curve.torque.reduce((a, b) => Math.max(a, b), 0)
+  const rest = Math.max(
+    ...asked.map(({ torque }) => torque),
+    ...lines.filter(({ look }) => look !== 'seconds').map(({ curve }) => most(curve)),
+    1e-3,
+  )
+  const axis = valueAxis(0, Math.min(OVER_REST * rest, Math.max(rest, most(picture.seconds))), unit)
+  const x = scaleLinear([0, picture.fastest], [box.left, box.right])
+  const y = scaleLinear([0, axis.high], [box.bottom, box.top])
+  const fastest = toUnit(picture.fastest, 'rpm')
+  const step = roundStep(0, fastest, Math.max(3, Math.floor((box.right - box.left) / (90 * k))))
+  const speeds = Array.from({ length: Math.floor(fastest / step + 1e-9) + 1 }, (_, n) => n * step)
+
+  const pixels = lines.map(
+    ({ curve }): Polyline => [...curve.speed].map((speed, n) => [x(speed), y(curve.torque[n])]),
+  )
+  const shape = path<readonly [number, number]>().digits(1)
+  const now = picture.allDay.find(({ cooling }) => cooling === job.parts.heat.cooling)?.curve
+  const under = area<readonly [number, number]>().y0(box.bottom).digits(1)
+
+  const row = 18 * k
+  const rects = asked.map(({ speed, torque }) => ({
+    x: x(speed) - 8,
+    y: y(torque) - 8,
+    width: 16,
+    height: 16,
+  }))
+  const size = (text: string) => ({ width: textWidth(text, 13 * k) * 1.08, height: row })
+  const pointLabels = asked.map(({ name, speed, torque }): Wanted => {
+    const one = size(name)
+    const middle = y(torque) - row / 2
+    return {
+      text: name,
+      ...one,
+      spots: [
+        [x(speed) + 12, middle],
+        [x(speed) - 12 - one.width, middle],
+        [x(speed) + 12, middle - row],
+        [x(speed) - 12 - one.width, middle + row],
+      ],
+    }
+  })
+  const lineLabels = lines.map(({ name }, n): Wanted => {
+    const one = size(name)
+    // The old motor's line falls steeply: beside it there is more room than along it.
+    const points = pixels[n]
+    const along = alongLine(
+      points,
+      pixels.filter((_, other) => other !== n),
+      { ...box },
+      one,
+    )
+    const summit = points.reduce((a, b) => (b[1] < a[1] ? b : a), points[0])
+    const beside = [0, 1, 2, 3].map((down) => [summit[0] + 14, summit[1] + down * row] as const)
+    return { text: name, ...one, spots: lines[n].look.startsWith('D') ? [...beside, ...along] : along }
+  })
+  const bounds = {
+    x: box.left,
+    y: box.top - row,
+    width: box.right - box.left,
+    height: box.bottom - box.top + row,
+  }
+  const places = placeLabels([...pointLabels, ...lineLabels], rects, pixels, bounds)
+  const looks = [...asked.map(() => 'strong'), ...lines.map(({ label }) => label)]
+
+  const torqueText = (value: number | null) => (value === null ? '–' : show(value, 'torque', units).number)
+  return {
+    height: box.bottom + 2 * row + 8,
+    words: `Torque at the spindle over its speed. ${asked
+      .map(
+        ({ name, speed, torque }) =>
+          `The job asks ${told(torque, 'torque', units)} at ${told(speed, 'angular speed', units)} (${name})`,
+      )
+      .join('; ')}. There, ${lines
+      .map(({ name, curve }) => {
+        const value = asked.length > 0 ? onCurve(curve, asked[0].speed) : null
+        return `${name}: ${value === null ? 'out of reach' : told(value, 'torque', units)}`
+      })
+      .join('; ')}.`,
+    table: () => ({
+      head: ['Spindle, rpm', ...lines.map(({ name }) => `${name}, ${unit}`)],
+      rows: speeds.map((rpm) => [
+        grouped(rpm, 0),
+        ...lines.map(({ curve }) => torqueText(onCurve(curve, fromUnit(rpm, 'rpm')))),
+      ]),
+    }),
+    drawn: svg`
+      <clipPath id="clip-torque"><rect x=${box.left} y=${box.top - 2} width=${box.right - box.left} height=${box.bottom - box.top + 4} /></clipPath>
+      <g class="grid">
+        ${axis.ticks.map(({ value }) => svg`<line x1=${box.left} x2=${box.right} y1=${y(value)} y2=${y(value)} />`)}
+      </g>
+      ${axis.ticks.map(({ value, text }) => svg`<text class="tick" x=${box.left - 8} y=${y(value)} dy="0.34em" text-anchor="end">${text}</text>`)}
+      ${speeds.map(
+        (rpm) =>
+          svg`<text class="tick" x=${x(fromUnit(rpm, 'rpm'))} y=${box.bottom + row + 2} text-anchor="middle">${grouped(rpm, 0)}</text>`,
+      )}
+      <text class="tick" x=${box.right} y=${box.bottom + 2 * row + 2} text-anchor="end">spindle speed, rpm</text>
+      <g clip-path="url(#clip-torque)">
+        ${now ? svg`<path class="under A" d=${under(pixels[picture.allDay.findIndex(({ curve }) => curve === now)]) ?? ''} />` : ''}
+        ${lines.map(({ look }, n) => svg`<path class="line ${look}" d=${shape(pixels[n]) ?? ''} />`)}
+      </g>
+      <line class="base" x1=${box.left} x2=${box.right} y1=${box.bottom} y2=${box.bottom} />
+      ${asked.map(({ speed, torque }) => svg`<circle class="point" cx=${x(speed)} cy=${y(torque)} r="5.5" />`)}
+      ${[...asked.map(({ name }) => name), ...lines.map(({ name }) => name)].map((text, n) => {
+        const place = places[n]
+        return place
+          ? svg`<text class="label ${looks[n]}" x=${place.x} y=${place.y + place.height / 2} dy="0.34em">${text}</text>`
+          : svg``
+      })}`,
+  }
+}

@@ -1,0 +1,109 @@
+// Zone G: against the old motor. A few words of its plate, both torques at the spindle, and a sentence.
+import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import { customElement, property, state } from 'lit/decorators.js'
+import type { Job } from '../../sim/job.ts'
+import type { Problem } from '../../sim/problem.ts'
+import { compareSentence, dutyWords, nearestMet, platesWords, verdictWords } from '../../sim/say/compare.ts'
+import { type Units, unitFor } from '../../sim/say/units.ts'
+import { type OldMotor, oldInput, oldProblem, readOld } from '../change/oldMotor.ts'
+import '../edit/choiceField.ts'
+import { formStyle } from '../edit/formStyle.ts'
+import '../edit/quantityField.ts'
+import { wish } from '../events.ts'
+import { frameStyles } from '../plot/frameStyles.ts'
+import { markStyles } from '../plot/markStyles.ts'
+import { Measured } from '../plot/measured.ts'
+import { heading, tableOf } from '../plot/parts.ts'
+import { type TorqueDrawing, torqueDrawing } from '../plot/torqueChart.ts'
+import type { AgainstWork } from '../store.ts'
+import { base, buttons } from '../style/base.ts'
+import { studyStyle } from './studyStyle.ts'
+
+const QUANTITIES = ['power', 'speed', 'motorPulley', 'machinePulley'] as const
+
+@customElement('against-zone')
+export class AgainstZone extends LitElement {
+  static styles = [base, buttons, markStyles, frameStyles, formStyle, studyStyle]
+
+  @property({ attribute: false }) work!: AgainstWork
+  /** The job the picture is drawn for; null while it does not read. */
+  @property({ attribute: false }) job: Job | null = null
+  @property({ attribute: false }) units!: Units
+  @state() private open = false
+
+  private readonly measured = new Measured(this)
+  private drawing: TorqueDrawing | null = null
+
+  // Not sooner: an element that was there before its module has no properties until then.
+  protected firstUpdated(): void {
+    if (!this.work.wanted) wish(this, { kind: 'see against' })
+  }
+
+  protected willUpdate(changed: PropertyValues): void {
+    if (changed.size === 1 && changed.has('open')) return
+    const { work, job, units } = this
+    const { width, k } = this.measured
+    this.drawing = work.picture && job && width > 0 ? torqueDrawing(work.picture, job, units, width, k) : null
+  }
+
+  private field(old: OldMotor, name: keyof OldMotor, problems: readonly Problem[]) {
+    const input = oldInput(old, name)
+    if (!input) return nothing
+    const problem = oldProblem(problems, name)
+    return name === 'kind'
+      ? html`<choice-field .input=${input} .problem=${problem}></choice-field>`
+      : html`<quantity-field .input=${input} .units=${this.units} .problem=${problem}></quantity-field>`
+  }
+
+  private said(job: Job) {
+    const { work, units } = this
+    const comparison = work.picture?.comparison
+    if (!comparison)
+      return html`<p class="said">${
+        work.old.power === '' || work.old.speed === ''
+          ? 'Copy power and speed from the old motor’s plate, and its pulleys: its curve is drawn beside these, and the two are compared at the spindle. Horsepower alone does not compare them.'
+          : ''
+      }</p>`
+    const plates = platesWords(comparison, job, units)
+    return html`<p class="said"><strong>${compareSentence(comparison, units)}</strong> ${dutyWords(comparison, units)}</p>
+      <p class="said">${verdictWords(nearestMet(comparison), job, comparison.top, units)} ${plates}</p>`
+  }
+
+  render() {
+    const { work, drawing, units, job, open } = this
+    const { old } = work
+    const reading = readOld(old)
+    const problems = reading?.ok === false ? reading.problems : []
+    return html`<div class="ruler"></div>
+      <div class="fields" role="group" aria-label="The old motor">
+        ${this.field(old, 'kind', problems)} ${QUANTITIES.map((name) => this.field(old, name, problems))}
+      </div>
+      ${work.why === null ? nothing : html`<p class="note bad">It came to nothing: ${work.why}.</p>`}
+      ${
+        drawing && job
+          ? html`${heading(
+              {
+                title: 'Torque at the spindle',
+                unit: unitFor('torque', units),
+                hint: 'of the cut, the machine’s own drag taken off',
+                left: 0,
+              },
+              open,
+              () => {
+                this.open = !open
+              },
+            )}
+              <div class="chart still">
+                <svg role="img" aria-label=${drawing.words} width=${this.measured.width} height=${drawing.height}>${drawing.drawn}</svg>
+              </div>
+              ${open ? tableOf('Against the old motor', drawing.table(), 0) : nothing} ${this.said(job)}`
+          : html`<p class="note" role="status">Working out its torque …</p>`
+      }`
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'against-zone': AgainstZone
+  }
+}
