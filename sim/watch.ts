@@ -123,7 +123,10 @@ export function watch(job: Job, switching: readonly Mark[]): Watch {
       slips.row(t, (1 - SLIP) * speed - got, speed > SLOW, speed > SLOW ? 1 - got / speed : 0)
       if (!passed && windingC > limitC) {
         passed = true
-        const at = lastC < limitC ? lastT + ((t - lastT) * (limitC - lastC)) / (windingC - lastC) : t
+        const at =
+          Number.isFinite(lastC) && lastC < limitC
+            ? lastT + ((t - lastT) * (limitC - lastC)) / (windingC - lastC)
+            : t
         marks.push({ kind: 'class passed', t: at, limitC })
       }
       lastT = t

@@ -112,7 +112,7 @@ export class Page extends LitElement {
       </section>
       <section class="zone study" id="G" tabindex="-1" aria-label="Against the old motor">
         <span class="letter" aria-hidden="true">G</span>
-        <div class="zone-head"><h2>Against the old motor</h2><p>Does ${name} replace the motor the machine came with?</p></div>
+        <div class="zone-head"><h2>Against the old motor</h2><p>Does it do what the motor did that the machine came with? For ${name}.</p></div>
         <against-zone .work=${state.against} .job=${job} .units=${units}></against-zone>
       </section>`
   }

@@ -78,7 +78,7 @@ export function driveAt(
   let i = amps(motor)
   let limit: DriveLimit = motor < asked && wished(i) >= ceiling(supply, i) ? 'voltage' : 'none'
   const over = (speed: number) => amps(speed) - controller.currentLimit
-  if (i > 1e9 * controller.currentLimit) {
+  if (i > controller.currentLimit) {
     motor = root(over, 0, motor, over(0), over(motor), close)
     i = controller.currentLimit
     limit = 'current'

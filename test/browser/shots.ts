@@ -159,7 +159,12 @@ const shots: readonly Shot[] = [
         buffer: Buffer.from('when,what\n1,warm\n2,hot\n'),
       }),
   },
-  { name: '50-ratio-bare', view: desktop, part: '#F', act: (page) => page.locator('#F').scrollIntoViewIfNeeded() },
+  {
+    name: '50-ratio-bare',
+    view: desktop,
+    part: '#F',
+    act: (page) => page.locator('#F').scrollIntoViewIfNeeded(),
+  },
   { name: '51-ratio', view: desktop, part: '#F', act: ratio },
   {
     name: '52-ratio-dark-crosshair',

@@ -103,3 +103,40 @@ it('what to do next: look at one that works, else the fan, else more reduction',
     'Look at it as found',
   )
 })
+
+it('of several that work it points to the one with the most in hand', () => {
+  const now = state()
+  // Fan and 5.6 : 1 stays coolest of the example's own.
+  expect(nextTry(withResults(now, [AS_FOUND, 'variant 1', 'variant 3']), found)?.label).toBe(
+    'Look at “Fan, ratio 5.6\u00a0: 1”'.replace('\u00a0', ' '),
+  )
+})
+
+it('a stall asks for reduction and never for a fan: a swap where it gears up, else a larger pulley', () => {
+  const stalls = (belt: Partial<Result['job']['parts']['belt']>): Result => ({
+    ...found,
+    figures: { ...found.figures, stalled: 3 },
+    job: { ...found.job, parts: { ...found.job.parts, belt: { ...found.job.parts.belt, ...belt } } },
+  })
+  const now = state()
+  expect(nextTry(now, stalls({}))?.label).toBe('Try ratio 5.6\u00a0:\u00a01')
+  const up = {
+    ...now,
+    scenario: {
+      ...now.scenario,
+      belt: { ...now.scenario.belt, motorPulley: '10 in', machinePulley: '2.5 in' },
+    },
+  }
+  expect(nextTry(up, stalls({ motorPulley: 0.254, machinePulley: 0.0635 }))).toEqual({
+    label: 'Swap the pulleys',
+    wish: {
+      kind: 'try',
+      name: 'Pulleys swapped',
+      changes: { 'belt.motorPulley': '2.5 in', 'belt.machinePulley': '10 in' },
+    },
+  })
+  // Already geared as far as the speed allows: a standing spindle has no use for speed.
+  const far = stalls({ machinePulley: 0.76 })
+  expect(largerPulley(far, now.settings.units)).toBeNull()
+  expect(nextTry(now, far)?.label).toMatch(/^Try ratio/)
+})

@@ -8,7 +8,7 @@ import { brief, grouped, percent, show } from '../../sim/say/number.ts'
 import { inward } from '../../sim/say/ratio.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { RatioPoint, RatioStudy } from '../../sim/studies/ratio.ts'
-import { atRatio } from './ratioCurves.ts'
+import { atRatio, isBurnt } from './ratioCurves.ts'
 import { type RatioScale, ratioScale } from './ratioScale.ts'
 import { type Axis, roundStep, temperatureFloor, valueAxis } from './scales.ts'
 import type { Series } from './shown.ts'
@@ -129,14 +129,16 @@ function plotsOf(study: RatioStudy, job: Job, units: Units, k: number, narrow: b
     {
       ...at[2],
       ...{
-        title: fitted ? 'Hottest, had no cutoff stopped it' : 'Hottest',
-        unit: units.temperature,
+        title: 'Hottest',
+        unit: fitted ? `${units.temperature}, heavy: cutoff switch, thin: winding` : units.temperature,
         axis: heat,
       },
       y: linear(heat.low, heat.high, at[2].bottom, at[2].top),
       lines: [
-        { look: 'thin', of: ({ hottestWindingC }) => hottestWindingC },
-        ...(fitted ? [{ look: 'heavy', of: ({ hottestSwitchC }: RatioPoint) => hottestSwitchC }] : []),
+        { look: 'thin', of: (point) => (isBurnt(point) ? null : point.hottestWindingC) },
+        ...(fitted
+          ? [{ look: 'heavy', of: (point: RatioPoint) => (isBurnt(point) ? null : point.hottestSwitchC) }]
+          : []),
       ],
       limits: [
         ...(fitted
@@ -152,7 +154,8 @@ function plotsOf(study: RatioStudy, job: Job, units: Units, k: number, narrow: b
         { value: limitC, text: `winding limit ${degrees(limitC)}`, look: 'limit warning', label: 'bad' },
       ],
       read: (ratio) => {
-        const { switchC, windingC } = atRatio(study, ratio)
+        const { switchC, windingC, burnt } = atRatio(study, ratio)
+        if (burnt) return { value: null, text: 'the winding burns out' }
         const value = fitted ? switchC : windingC
         return { value, text: degrees(value) }
       },

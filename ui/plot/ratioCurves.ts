@@ -1,11 +1,10 @@
 // What the ratio study says at any ratio: its points, straight between them on the logarithmic axis.
+import { DESTROYED_C } from '../../sim/run.ts'
 import type { RatioPoint, RatioStudy } from '../../sim/studies/ratio.ts'
 
-/** A winding this hot has burnt out: what its run would have come to, nobody knows. °C */
-const BURNT_C = 299
-
+/** A winding that has burnt out: how hot the rest would have got, nobody knows. */
 export const isBurnt = ({ hottestWindingC }: Pick<RatioPoint, 'hottestWindingC'>): boolean =>
-  hottestWindingC >= BURNT_C
+  hottestWindingC > DESTROYED_C - 1
 
 /** What is read off at a ratio; null where the spindle never settles. */
 export interface AtRatio {

@@ -143,7 +143,7 @@ export function torqueDrawing(
       spots: [
         [x(speed) + 12, middle],
         [x(speed) - 12 - one.width, middle],
-        [x(speed) + 12, middle - row],
+        [x(speed) + 12, middle + row],
         [x(speed) - 12 - one.width, middle + row],
       ],
     }

@@ -95,14 +95,18 @@ export class RatioZone extends LitElement {
 
   private words(study: RatioStudy, ratio: number): string {
     const { units, job } = this
-    const { topSpeed, sag, switchC, windingC } = atRatio(study, ratio)
+    const { topSpeed, sag, switchC, windingC, burnt } = atRatio(study, ratio)
     const heat = (value: number) => told(value, 'temperature', units)
     return [
       `${ratioText(ratio)}, machine pulley ${told((study.present.machinePulley * ratio) / study.present.ratio, 'length', units)}`,
       `top speed ${told(topSpeed, 'angular speed', units)}`,
       sag === null ? 'it stands still' : `${percent(sag)} lost in the cut`,
-      ...(job?.parts.cutoff.fitted === 'none' ? [] : [`switch ${heat(switchC)}`]),
-      `winding ${heat(windingC)}`,
+      ...(burnt
+        ? ['the winding burns out']
+        : [
+            ...(job?.parts.cutoff.fitted === 'none' ? [] : [`switch ${heat(switchC)}`]),
+            `winding ${heat(windingC)}`,
+          ]),
     ].join(', ')
   }
 

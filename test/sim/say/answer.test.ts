@@ -20,7 +20,7 @@ it('to each fate', () => {
     "fine: Yes | Yes. The cutoff gets to 90~°C and never opens, with the values as given. | The winding stays 19~°C under its class limit, at 101~°C at most.
     fine, no cutoff: Yes | Yes. The winding gets to 101~°C and no further, with the values as given. | The winding stays 19~°C under its class limit, at 101~°C at most. No cutoff guards it.
     close to the cutoff: Barely | Barely. It lasts the 3~h, but the cutoff comes within 2~°C of opening, with the values as given. | Cutoffs open up to 5~°C early. The winding stays 19~°C under its class limit, at 101~°C at most.
-    slow: Barely | Barely. It stays cool enough, but the spindle sags to 261~rpm, with the values as given. | 26~% under the 350~rpm asked, more than you accept.
+    slow: Barely | Barely. It stays cool enough, but the spindle gets down to 261~rpm, with the values as given. | 26~% under the 350~rpm asked, more than you accept.
     too hot: No | No. The winding gets 53~°C too hot, and the cutoff never opens, with the values as given. | It passes its class limit of 120~°C after 29~min 30~s and reaches 173~°C.
     a hair too hot: No | No. The winding gets 1~°C too hot, and the cutoff never opens, with the values as given. | It passes its class limit of 120~°C after 2~h 58~min and reaches 120~°C.
     stalled: No | No. The spindle stops 4~min 20~s into the job, short of torque, with the values as given. | A motor held still burns its commutator in seconds. More reduction gives more torque for the same current.
@@ -40,7 +40,7 @@ it('in metric units', () => {
   expect(
     ['slow', 'stalled at the limit', 'too hot'].map((fate) => say(fate as Fate, METRIC)).join('\n'),
   ).toMatchInlineSnapshot(`
-    "Barely | Barely. It stays cool enough, but the spindle sags to 261~rpm, with the values as given. | 26~% under the 350~rpm asked, more than you accept.
+    "Barely | Barely. It stays cool enough, but the spindle gets down to 261~rpm, with the values as given. | 26~% under the 350~rpm asked, more than you accept.
     No | No. The spindle stops 4~min 20~s into the job, held at the current limit of 18.0~A, with the values as given. | A motor held still burns its commutator in seconds. More reduction gives more torque for the same current.
     No | No. The winding gets 53~°C too hot, and the cutoff never opens, with the values as given. | It passes its class limit of 120~°C after 29~min 30~s and reaches 173~°C."
   `)

@@ -82,6 +82,17 @@ describe('what limits', () => {
   })
 })
 
+it('a belt limits where it slips; one that nobody named is not spoken of', () => {
+  const vee = job({ 'belt.section': 'A' })
+  const of = (slipSeconds: number) =>
+    limitsOf(vee, { ...figuresOf('fine'), slipSeconds }, US).find(({ name }) => name === 'belt')
+  expect(of(0)).toEqual({ name: 'belt', limits: false, why: 'it does not slip' })
+  expect(of(0.1)?.limits).toBe(false)
+  expect(visible(of(12)!.why)).toBe('it slips, 12~s in all')
+  expect(of(12)?.limits).toBe(true)
+  expect(limits('fine').join()).not.toContain('belt')
+})
+
 it('every fate has five numbers and four limits, and words for them all', () => {
   for (const fate of Object.keys(FATES) as Fate[]) {
     expect(numbers(fate)).toHaveLength(5)
