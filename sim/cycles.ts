@@ -21,7 +21,7 @@ export interface CycleOptions {
   readonly toFirstOpening?: boolean
 }
 
-const TOLERANCE = 0.02
+const TOLERANCE = 0.01
 /** After so many misses from one place the slope there is taken anew. */
 const MISSES = 2
 /** A drive that takes more turns to come round, or a job that needs more of them run, is run directly. */

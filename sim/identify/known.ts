@@ -3,6 +3,7 @@ import { USUAL } from './assume.ts'
 import { type Basis, doubtsOf } from './doubts.ts'
 import { identify, type Motor, type MotorNumber, type MotorReadings } from './motor.ts'
 import { type Origin, origins } from './origins.ts'
+import { SANE } from './thermal.ts'
 
 export interface Known extends Origin {
   /** SI. */
@@ -41,10 +42,32 @@ export function know(readings: MotorReadings): { motor: Motor; known: KnownMotor
       const value = motor.numbers[name]
       const band = value > 0 ? bandAbout : bandFromNothing
       const ends = moved.map((pair) => pair.map((numbers) => numbers?.[name] ?? Number.NaN))
-      return [name, { value, ...band(value, ends), ...origin[name] }]
+      const { low, high } = band(value, ends)
+      const { down, up } = SCALED.has(name) && readings.given[name] === undefined ? clampDoubt(motor) : NONE
+      return [
+        name,
+        { value, low: Math.min(low, value * down), high: Math.max(high, value * up), ...origin[name] },
+      ]
     }),
   ) as KnownMotor
   return { motor, known }
+}
+
+/** Numbers that follow the thermal scale. */
+const SCALED: ReadonlySet<MotorNumber> = new Set<MotorNumber>([
+  'windingToFrame',
+  'windingToAir',
+  'windingToFanAir',
+  'frameToAir',
+  'frameToFanAir',
+])
+const NONE = { down: 1, up: 1 }
+
+/** A scale that was held to what is sane may as well be what the rating asks, or anything sane: factors on it. */
+function clampDoubt({ thermal: { asked, used, usual } }: Motor): { down: number; up: number } {
+  if (Math.abs(asked / used - 1) < 1e-6) return NONE
+  const reach = [asked, usual * SANE.low, usual * SANE.high].map((scale) => scale / used)
+  return { down: Math.min(...reach), up: Math.max(...reach) }
 }
 
 /** Furthest one doubt may push a number: a factor of ten. Further, the readings say nothing about it. */

@@ -19,7 +19,7 @@ const PATTERN = {
 }
 /** Scale of a usual motor of this mass; and how far a sane one lies from it. */
 const usualScale = (mass: number): number => 0.25 * mass ** (2 / 3)
-const SANE = { low: 0.6, high: 1.6 }
+export const SANE = { low: 0.6, high: 1.6 }
 /** Plate volts of industrial motors, rated on unfiltered rectified current. V */
 const INDUSTRIAL = [
   [85, 95],

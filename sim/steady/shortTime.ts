@@ -40,7 +40,7 @@ function after(held: HeldAt, torque: number, seconds: number, fromC: number): Re
         const [w, f] = leftOver(winding, rotor, heat, air, heat.air, running, y[0], y[1])
         out[0] = w / heat.windingCapacity
         out[1] = f / heat.frameCapacity
-        out[2] = 0
+        out[2] = senseRate(cutoff, y[0], y[1], y[2])
       },
     },
     TOLERANCE,

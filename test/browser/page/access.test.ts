@@ -140,9 +140,10 @@ it('the keyboard goes through the page in the order it is read', async () => {
     'variants-zone',
     'pulley-try',
   ])
-  // Zone J last: its fields and readings step by step, the log at the end.
+  // Then the ratio study and the old motor's form; zone J last: its fields and readings step by step, the log at the end.
   expect(order.slice(bench)).toContain('reading-rows')
   expect(order.at(-1)).toBe('warm-up-step')
-  const inJ = ['quantity-field', 'choice-field', 'reading-rows', 'warm-up-step']
+  expect(order.indexOf('ratio-zone')).toBe(bench)
+  const inJ = ['ratio-zone', 'against-zone', 'quantity-field', 'choice-field', 'reading-rows', 'warm-up-step']
   expect(order.slice(bench).filter((host) => !inJ.includes(host))).toEqual([])
 })

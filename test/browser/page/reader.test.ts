@@ -129,3 +129,68 @@ it('a saved job opens again as it was', async () => {
   await expect.poll(() => sentence(page)).toBe(before)
   silence(watched)
 })
+
+it('after a bad entry a bare number is meant in the unit the field had', async () => {
+  const { page } = await opened(site)
+  await openStation(page, 'Belt')
+  await enter(page, 'Motor pulley', '2.5 kg')
+  await page.getByText('One value needs a look: motor pulley.').waitFor()
+  await enter(page, 'Motor pulley', '3')
+  await page.getByText('One value needs a look').waitFor({ state: 'detached' })
+  expect(await page.locator('station-strip').getByText('3 in', { exact: true }).count()).toBe(1)
+  // In the unit it was written in, where that belongs to neither system.
+  await openStation(page, 'Machine')
+  await enter(page, 'Repeat for', '3 kg')
+  await page.getByText('One value needs a look: repeat for.').waitFor()
+  await enter(page, 'Repeat for', '2')
+  await expect.poll(() => page.locator('answer-zone .support').textContent()).toContain('Over 2\u00a0h')
+})
+
+it('an empty plate speed says what is taken', async () => {
+  const { page } = await opened(site)
+  await openStation(page, 'Motor')
+  await enter(page, 'Plate speed', '')
+  await page.getByText('Left open: 5\u202f000\u00a0rpm is taken.').waitFor()
+})
+
+it.each([1280, 1440])(
+  'at %i px what was opened is told beside the letters, over nothing, and not over a refusal',
+  async (width) => {
+    const { page } = await opened(site, { width, height: 900 })
+    await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+    await settled(page)
+    const note = (await page.locator('undo-note div').boundingBox())!
+    const sheet = (await page.locator('main').boundingBox())!
+    expect(note.y + note.height).toBeLessThanOrEqual(sheet.y + 1)
+    const bar = (await page.locator('top-bar .bar').boundingBox())!
+    expect(note.y).toBeGreaterThanOrEqual(bar.y + bar.height - 1)
+    const letters = await page.locator('zone-letters li').last().boundingBox()
+    expect(letters!.x + letters!.width).toBeLessThan(note.x)
+    await page
+      .locator('top-bar input[type=file]')
+      .setInputFiles({ name: 'a.json', mimeType: 'application/json', buffer: Buffer.from('not a job') })
+    await page.getByText('That file was not opened.').waitFor()
+    expect(await page.locator('undo-note div').count()).toBe(0)
+  },
+)
+
+it('on paper: job and variant in a line, whole tables, no bar and no buttons', async () => {
+  const { page } = await opened(site)
+  await page.getByRole('button', { name: 'With the shaft fan', exact: true }).first().click()
+  await page.getByRole('button', { name: 'Show as table: Temperature' }).click()
+  expect(await page.locator('.on-paper').isVisible()).toBe(false)
+  await page.emulateMedia({ media: 'print' })
+  expect(await page.locator('.on-paper').textContent()).toBe(
+    'Dutywright: Orchard workshop apple mill, variant “With the shaft fan”',
+  )
+  expect(await page.locator('.on-paper').isVisible()).toBe(true)
+  expect(await page.locator('top-bar').isVisible()).toBe(false)
+  const table = page.locator('over-time .table')
+  const [seen, whole] = await table.evaluate((each) => [each.clientHeight, each.scrollHeight])
+  expect(seen).toBeGreaterThan(600)
+  expect(whole).toBe(seen)
+  expect(await page.locator('safety-strip').isVisible()).toBe(true)
+  expect(await page.getByRole('button').filter({ visible: true }).allTextContents()).toEqual(
+    await page.locator('variants-zone .pick').allTextContents(),
+  )
+})

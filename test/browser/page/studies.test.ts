@@ -101,7 +101,7 @@ it('the old motor, typed in, is compared at the spindle, and a bad entry is told
       .locator('against-zone .said')
       .first()
       .textContent()
-      .then((text) => text?.replaceAll('\u00a0', ' '))
+      .then((text) => text?.replaceAll('\u00a0', ' ').replaceAll('\u202f', ''))
   await enter(page, 'Power on its plate', '3/4 hp')
   await enter(page, 'Speed on its plate', 'fast')
   await page.locator('against-zone .wrong').waitFor()
