@@ -55,7 +55,7 @@ const store = /^ui\/(store|runner|app|main|zone)\b/
 /** Path of a file → what it imports, relative paths resolved against the project's top. */
 export function importsOf(path: string, text: string): string[] {
   const code = withoutComments(text)
-  const lines = code.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*)'([^']+)'/g)
+  const lines = code.matchAll(/(?:\bfrom\s*|\bimport\s*\(?\s*|\bnew URL\(\s*)'([^'\s,]+)'/g)
   return [...lines].map(([, to]) => (to!.startsWith('.') ? posix.join(posix.dirname(path), to!) : to!))
 }
 

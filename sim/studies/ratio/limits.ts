@@ -67,7 +67,7 @@ export function beltFaults(belt: Belt, motor: number): readonly BeltFault[] {
       [room !== null && room < apart, 'touch', room ?? 0, apart],
       [wrap < LEAST_WRAP, 'wrap', wrap, LEAST_WRAP],
       [driving < smallest, 'small driving', driving, smallest],
-      [driven < 0, 'small driven', driven, smallest],
+      [driven < smallest, 'small driven', driven, smallest],
       [speed > CAST_RIM_SPEED, 'rim', speed, CAST_RIM_SPEED],
       [speed > BALANCED_SPEED && speed <= CAST_RIM_SPEED, 'balance', speed, BALANCED_SPEED],
       [steps > STEEPEST, 'steep', steps, STEEPEST],
