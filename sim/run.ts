@@ -114,7 +114,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
   let wasOn = from?.on ?? false
   let open = from?.open ?? false
   const marks: Mark[] = []
-  const eye = watch(job, marks)
+  const eye = watch(job, marks, from?.stretch)
   const books = bookkeeper(
     plant,
     mode,
@@ -136,6 +136,7 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     asked,
     on: wasOn,
     open,
+    stretch: eye.stretch(),
   })
 
   if (!open && cutoff.fitted !== 'none' && y[STATE.switchC] >= cutoff.opensAt) {

@@ -56,6 +56,16 @@ export type Mark =
   | { readonly kind: 'belt slips'; readonly t: number; readonly until: number; readonly worst: number }
   | { readonly kind: 'class passed'; readonly t: number; readonly limitC: number }
 
+/** A stretch of driving to one target, as far as it has got: since when (s), ramped up, arrived; fastest and slowest since, rad/s. */
+export interface Stretch {
+  readonly target: number
+  readonly since: number
+  readonly ramped: boolean
+  readonly arrived: boolean
+  readonly best: number
+  readonly low: number
+}
+
 /** Where a run can be taken up again: time, states, and what the driver remembers. */
 export interface Checkpoint {
   readonly t: number
@@ -65,6 +75,8 @@ export interface Checkpoint {
   readonly asked: number
   readonly on: boolean
   readonly open: boolean
+  /** Unknown: a drive that runs has arrived long ago. */
+  readonly stretch?: Stretch
 }
 
 /** A value and when it was reached, s. */

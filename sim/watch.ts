@@ -3,7 +3,7 @@ import { classLimitC } from './handbook/insulation.ts'
 import type { Job } from './job.ts'
 import { ratio } from './parts/belt.ts'
 import { type SpellKeeper, spellKeeper } from './spells.ts'
-import type { Columns, Driving, Mark } from './trace.ts'
+import type { Columns, Driving, Mark, Stretch } from './trace.ts'
 
 /** One row, SI; speeds at the motor but the spindle's own. */
 export interface Seen {
@@ -32,13 +32,20 @@ const STILL = 20
 const SLIP = 0.05
 const SLOW = 1
 
+const NONE: Stretch = { target: 0, since: 0, ramped: false, arrived: false, best: 0, low: 0 }
+
 export interface Watch {
   row(seen: Seen): void
+  /** Where it stands, for a run that is taken up again. */
+  stretch(): Stretch
   finish(): { marks: readonly Mark[]; driving: Driving }
 }
 
-/** Watches a job's rows in order of time. `switching` is the driver's list of openings and reclosings, still growing. */
-export function watch(job: Job, switching: readonly Mark[]): Watch {
+/**
+ * Watches a job's rows in order of time. `switching` is the driver's list of openings and reclosings, still growing;
+ * `from`: the stretch of driving that is being taken up.
+ */
+export function watch(job: Job, switching: readonly Mark[], from?: Stretch): Watch {
   const { winding, machine, belt, controller } = job.parts
   const n = ratio(belt)
   const limit = AT_LIMIT * controller.currentLimit
@@ -53,12 +60,7 @@ export function watch(job: Job, switching: readonly Mark[]): Watch {
   let lastC = Number.NEGATIVE_INFINITY
 
   // One stretch of driving to one target: on its way until it arrives, or until it rises no more.
-  let target = 0
-  let since = 0
-  let ramped = false
-  let arrived = false
-  let best = 0
-  let low = 0
+  let { target, since, ramped, arrived, best, low } = from ?? NONE
   let first = true
 
   const limited = spellKeeper(0, (t, until) => {
@@ -132,6 +134,7 @@ export function watch(job: Job, switching: readonly Mark[]): Watch {
       lastT = t
       lastC = windingC
     },
+    stretch: () => ({ target, since, ramped, arrived, best, low }),
     finish() {
       for (const keeper of keepers) keeper.finish()
       leave(lastT)

@@ -103,14 +103,14 @@ export class Page extends LitElement {
     const reading = state.readings.get(chosen.id)
     const job = reading?.ok ? reading.job : (result?.job ?? null)
     const name = chosen.id === AS_FOUND ? 'the job as found' : `“${chosen.name}”`
-    return html`<section class="zone study" id="F" tabindex="-1" aria-label="Which belt ratio">
+    return html`<section class="zone study ${state.ratio.study === null ? 'bare' : ''}" id="F" tabindex="-1" aria-label="Which belt ratio">
         <span class="letter" aria-hidden="true">F</span>
         <div class="zone-head"><h2>Which belt ratio</h2><p>For ${name}, by another machine pulley.</p></div>
         <ratio-zone .work=${state.ratio} ?stale=${state.ratio.key !== state.asked.get(chosen.id)} .job=${job} .units=${units}
           .series=${seriesOf(state, chosen.id)}
           .makePulley=${result ? (text: string, d: number) => pulleyTry(state, result, text, d) : null}></ratio-zone>
       </section>
-      <section class="zone study" id="G" tabindex="-1" aria-label="Against the old motor">
+      <section class="zone study ${state.against.picture?.comparison ? '' : 'bare'}" id="G" tabindex="-1" aria-label="Against the old motor">
         <span class="letter" aria-hidden="true">G</span>
         <div class="zone-head"><h2>Against the old motor</h2><p>Does it do what the motor did that the machine came with? For ${name}.</p></div>
         <against-zone .work=${state.against} .job=${job} .units=${units}></against-zone>

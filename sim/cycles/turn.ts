@@ -4,7 +4,7 @@ import { cycleSeconds } from '../duty.ts'
 import type { Job } from '../job.ts'
 import { FLOWS, STATE } from '../plant.ts'
 import { type Progress, run } from '../run.ts'
-import type { At, Checkpoint, Effort, Peaks, Trace } from '../trace.ts'
+import type { At, Checkpoint, Effort, Peaks, Stretch, Trace } from '../trace.ts'
 
 /** Winding, frame and switch, °C: the slow states. The others ride along. */
 export const HEAT = 3
@@ -33,10 +33,13 @@ export interface Turn {
 export function coldStart(job: Job, states: number): Start {
   const y = new Float64Array(states)
   heatOf(y).fill(job.duty.startC)
-  return startWith(y, 0, false)
+  return startWith(y, { asked: 0, on: false })
 }
 
-const startWith = (states: Float64Array, asked: number, on: boolean): Start => ({
+const startWith = (
+  states: Float64Array,
+  { asked, on, stretch }: Pick<Start, 'asked' | 'on' | 'stretch'>,
+): Start => ({
   t: 0,
   states,
   sums: new Float64Array(FLOWS),
@@ -44,13 +47,17 @@ const startWith = (states: Float64Array, asked: number, on: boolean): Start => (
   asked,
   on,
   open: false,
+  ...(stretch && { stretch }),
 })
+
+const shifted = (stretch: Stretch | undefined, by: number) =>
+  stretch && { ...stretch, since: stretch.since + by }
 
 /** A start with other temperatures. */
 export function withHeat(start: Start, heat: Float64Array): Start {
   const states = start.states.slice()
   heatOf(states).set(heat)
-  return startWith(states, start.asked, start.on)
+  return startWith(states, start)
 }
 
 /** A start in the job's own time, as that of turn `n` at t (s). */
@@ -58,6 +65,7 @@ export const inJob = (start: Start, n: number, t: number): Checkpoint => ({
   ...start,
   t,
   clock: { phase: 0, phaseStart: t, cycles: n },
+  ...(start.stretch && { stretch: shifted(start.stretch, t) }),
 })
 
 /** More than this apart in speed, a turn does not end as it began. rad/s */
@@ -106,7 +114,7 @@ export function turner(job: Job): Turner {
       if (trace.ending.kind !== 'finished' || !last || last.open) return null
       return {
         start,
-        end: startWith(last.states, last.asked, last.on),
+        end: startWith(last.states, { ...last, stretch: shifted(last.stretch, -seconds) }),
         peaks: hottest(trace.peaks, ({ value }) => value),
         when: hottest(trace.peaks, ({ t }) => t / seconds),
         trace,

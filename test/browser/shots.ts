@@ -160,6 +160,38 @@ const shots: readonly Shot[] = [
       }),
   },
   {
+    name: '33-belt-slips',
+    view: desktop,
+    async act(page) {
+      await station('Belt')(page)
+      await page.locator('station-panel choice-field select').selectOption('A')
+      await enter(page, 'Slips at', '6 lbf ft')
+      await page.waitForTimeout(2500)
+      await page.getByRole('button', { name: 'Close: Belt' }).click()
+    },
+    part: '#B',
+  },
+  {
+    name: '34-phone-larger',
+    view: phone,
+    part: '#C',
+    async act(page) {
+      await page.getByRole('button', { name: 'Menu' }).click()
+      await page.getByRole('button', { name: 'Larger text' }).click()
+    },
+  },
+  {
+    name: '35-opened-note',
+    view: { width: 1280, height: 800 },
+    window: true,
+    act: (page) => page.getByLabel('Job on the sheet').selectOption({ index: 1 }),
+  },
+  {
+    name: '36-print',
+    view: { width: 1000, height: 1400 },
+    act: (page) => page.emulateMedia({ media: 'print' }),
+  },
+  {
     name: '50-ratio-bare',
     view: desktop,
     part: '#F',

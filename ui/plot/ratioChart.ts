@@ -2,15 +2,14 @@
 import { line as path } from 'd3'
 import { type SVGTemplateResult, svg } from 'lit'
 import type { Job } from '../../sim/job.ts'
-import { classLimitC } from '../../sim/handbook/insulation.ts'
 import { toUnit } from '../../sim/quantity.ts'
-import { brief, grouped, percent, show } from '../../sim/say/number.ts'
+import { brief } from '../../sim/say/number.ts'
 import { inward } from '../../sim/say/ratio.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { RatioPoint, RatioStudy } from '../../sim/studies/ratio.ts'
-import { atRatio, isBurnt } from './ratioCurves.ts'
+import { isBurnt } from './ratioCurves.ts'
+import { HEAD, type Plot, plotsOf } from './ratioPlots.ts'
 import { type RatioScale, ratioScale } from './ratioScale.ts'
-import { type Axis, roundStep, temperatureFloor, valueAxis } from './scales.ts'
 import type { Series } from './shown.ts'
 
 export interface RatioDrawing {
@@ -24,144 +23,8 @@ export interface RatioDrawing {
   readonly cross: (ratio: number) => SVGTemplateResult
 }
 
-interface Plot {
-  readonly title: string
-  readonly unit: string
-  readonly top: number
-  readonly bottom: number
-  readonly axis: Axis
-  /** SI → px. */
-  readonly y: (value: number) => number
-  readonly lines: readonly { readonly look: string; readonly of: (point: RatioPoint) => number | null }[]
-  readonly limits: readonly {
-    readonly value: number
-    readonly text: string
-    readonly look: string
-    readonly label: string
-  }[]
-  /** The value drawn heavy, and its text. */
-  readonly read: (ratio: number) => { readonly value: number | null; readonly text: string }
-}
-
 const NARROW = 760
-const TITLE = 26
-const HEIGHT = 104
-const HEAD = 46
 const TICK_ROOM = 58
-/** The most loss of speed that is drawn, a share: what is beyond has stopped. */
-const MOST_LOSS = 0.6
-/** Heat is drawn up to so much over its limit, K. */
-const OVER = 45
-
-const linear =
-  (low: number, high: number, bottom: number, top: number) =>
-  (value: number): number =>
-    bottom + ((value - low) / (high - low)) * (top - bottom)
-
-/** Loss of speed: nothing at the top, down is worse. */
-function lossAxis(most: number): Axis {
-  const high = Math.max(0.1, Math.min(MOST_LOSS, Math.ceil(most * 10) / 10))
-  const step = roundStep(0, high * 100, 4) / 100
-  const count = Math.floor(high / step + 1e-9)
-  return {
-    low: 0,
-    high,
-    ticks: Array.from({ length: count + 1 }, (_, n) => ({
-      value: n * step,
-      text: grouped(n * step * 100, 0),
-    })),
-  }
-}
-
-function plotsOf(study: RatioStudy, job: Job, units: Units, k: number, narrow: boolean): readonly Plot[] {
-  const { points, asked } = study
-  const { machine, cutoff, winding } = job.parts
-  const place = (n: number) => {
-    const top = (HEAD + n * (TITLE + HEIGHT + 10) + TITLE) * k
-    return { top, bottom: top + HEIGHT * k }
-  }
-  const rpm = (value: number) => show(value, 'angular speed', units).number
-  const degrees = (value: number) => show(value, 'temperature', units).number
-
-  const speeds = valueAxis(
-    0,
-    Math.max(asked.fastest, ...points.map(({ topSpeed }) => topSpeed)),
-    unitFor('angular speed', units),
-  )
-  const losses = lossAxis(Math.max(machine.acceptedSag * 1.6, ...points.map(({ sag }) => sag ?? 1)))
-  const limitC = classLimitC(winding.insulation)
-  const fitted = cutoff.fitted !== 'none'
-  const highest = Math.max(limitC, fitted ? cutoff.opensAt : 0) + OVER
-  const coolest = Math.min(...points.map((point) => point.hottestSwitchC), job.parts.heat.air)
-  const hottest = Math.max(...points.map((point) => point.hottestWindingC), limitC)
-  const heat = valueAxis(temperatureFloor(coolest), Math.min(highest, hottest), unitFor('temperature', units))
-  const at = [place(0), place(1), place(2)] as const
-  return [
-    {
-      ...at[0],
-      ...{ title: narrow ? 'Top speed' : 'Top speed of the spindle', unit: 'rpm', axis: speeds },
-      y: linear(speeds.low, speeds.high, at[0].bottom, at[0].top),
-      lines: [{ look: 'heavy', of: ({ topSpeed }) => topSpeed }],
-      limits: [{ value: asked.fastest, text: `wanted ${rpm(asked.fastest)}`, look: 'asked', label: 'quiet' }],
-      read: (ratio) => {
-        const value = atRatio(study, ratio).topSpeed
-        return { value, text: rpm(value) }
-      },
-    },
-    {
-      ...at[1],
-      ...{ title: 'Speed lost in the cut', unit: '%, down is worse', axis: losses },
-      y: linear(0, losses.high, at[1].top, at[1].bottom),
-      lines: [{ look: 'heavy', of: ({ sag }) => sag }],
-      limits: [
-        {
-          value: machine.acceptedSag,
-          text: `you accept ${grouped(machine.acceptedSag * 100, 0)}`,
-          look: 'limit warning',
-          label: 'bad',
-        },
-      ],
-      read: (ratio) => {
-        const { sag } = atRatio(study, ratio)
-        return { value: sag, text: sag === null ? 'stands still' : percent(sag) }
-      },
-    },
-    {
-      ...at[2],
-      ...{
-        title: 'Hottest',
-        unit: fitted ? `${units.temperature}, heavy: cutoff switch, thin: winding` : units.temperature,
-        axis: heat,
-      },
-      y: linear(heat.low, heat.high, at[2].bottom, at[2].top),
-      lines: [
-        { look: 'thin', of: (point) => (isBurnt(point) ? null : point.hottestWindingC) },
-        ...(fitted
-          ? [{ look: 'heavy', of: (point: RatioPoint) => (isBurnt(point) ? null : point.hottestSwitchC) }]
-          : []),
-      ],
-      limits: [
-        ...(fitted
-          ? [
-              {
-                value: cutoff.opensAt,
-                text: `cutoff opens ${degrees(cutoff.opensAt)}`,
-                look: 'limit hard',
-                label: 'bad strong',
-              },
-            ]
-          : []),
-        { value: limitC, text: `winding limit ${degrees(limitC)}`, look: 'limit warning', label: 'bad' },
-      ],
-      read: (ratio) => {
-        const { switchC, windingC, burnt } = atRatio(study, ratio)
-        if (burnt) return { value: null, text: 'the winding burns out' }
-        const value = fitted ? switchC : windingC
-        return { value, text: degrees(value) }
-      },
-    },
-  ]
-}
 
 /** Heights of texts pushed a row apart, downwards. */
 function apart(wishes: readonly number[], row: number): number[] {
@@ -214,6 +77,14 @@ export function ratioDrawing(
         <text class="label works-range" x=${middle} y=${top - 9 * k} text-anchor="middle">${ends}</text>`
     : svg``
 
+  const burnt = points.filter(isBurnt).map(({ ratio }) => scale.x(ratio))
+  /** Where the heat lines are broken off, why. */
+  const burntMark = (n: number) =>
+    n === 2 && burnt.length > 0
+      ? svg`<text class="label bad" x=${Math.max(left + 60 * k, (burnt[0] + burnt[burnt.length - 1]) / 2)} y=${plots[2].top + row}
+          text-anchor="middle">the winding burns out</text>`
+      : svg``
+
   const draw = (plot: Plot, n: number) => {
     const { axis, y, lines, limits, title } = plot
     const shape = (of: (point: RatioPoint) => number | null) =>
@@ -254,6 +125,7 @@ export function ratioDrawing(
           : svg`<text class="label ${label}" x=${right + 10} y=${heights[index]} dy="0.34em">${text}</text>`,
       )}
       ${off ? svg`<text class="label strong" x=${(left + right) / 2} y=${plot.top + row} text-anchor="middle">↑ off the scale at every ratio</text>` : svg``}
+      ${burntMark(n)}
       ${
         seen
           ? svg`<circle class="now ${series}" cx=${scale.x(present.ratio)} cy=${at} r="5.5" />

@@ -42,13 +42,15 @@ function offer(
 /** The proposals of a study. */
 export function pairs(from: EventTarget, study: RatioStudy, units: Units): TemplateResult | typeof nothing {
   const { twoStages, toothed } = study
-  if (study.pairs.length + twoStages.length === 0) return nothing
+  // What is there already is no proposal.
+  const news = study.pairs.filter(({ buys }) => buys > 0)
+  if (news.length + twoStages.length === 0) return nothing
   const length = (size: number) => told(size, 'length', units)
   return html`<div class="pairs">
     <h3>Pulleys that are sold</h3>
     <p class="note">Each tried on the whole job.${toothed ? ' Toothed pulleys come by teeth: take the nearest.' : ''}</p>
     <ul>
-      ${study.pairs.map(({ variant, trial, length: belt, centres, buys }) =>
+      ${news.map(({ variant, trial, length: belt, centres, buys }) =>
         offer(
           from,
           variant,

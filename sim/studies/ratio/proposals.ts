@@ -54,7 +54,7 @@ function* confirmed<T extends { readonly changes: Changes }>(
     tries++
     const result: Trial = yield* told(trial(job, true))
     if (result.faults.length > 0 || result.beltFaults.length > 0) continue
-    const variant = { name: name(candidate), changes: candidate.changes }
+    const variant = { name: name(candidate), changes: { ...base?.changes, ...candidate.changes } }
     found.push({ ...candidate, trial: result, variant })
   }
   return found
