@@ -174,7 +174,8 @@ export function withChange(scenario: Scenario, path: string, value: unknown): Sc
     }
     const group = typeof target === 'object' && target !== null && !Array.isArray(target)
     const copy: Record<string, unknown> = group ? { ...target } : {}
-    const next = takesOut ? undefined : change((entriesOf(schema) ?? {})[key], property(copy, key), rest)
+    const inner = entriesOf(schema)?.[key]
+    const next = takesOut || !inner ? undefined : change(inner, property(copy, key), rest)
     if (next === undefined) delete copy[key]
     else copy[key] = next
     return copy

@@ -19,7 +19,6 @@ const used = (file: string): Standing => ({ used: `test/sim/${file}.test.ts` })
 const planned = (capability: Capability): Standing => ({ planned: capability })
 const leftOut = (why: string): Standing => ({ leftOut: why })
 
-const motor = planned('know the motor')
 const studies = planned('studies: duty types and short time')
 const advice = planned('advice and safety')
 

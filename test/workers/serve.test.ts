@@ -6,9 +6,13 @@ import { expect, it } from 'vitest'
 import { crossCheck } from '../../sim/crossCheck.ts'
 import { canonical, type Job } from '../../sim/job.ts'
 import { judge } from '../../sim/judge.ts'
+import { read } from '../../sim/read.ts'
+import { againstOld } from '../../sim/rival/picture.ts'
 import { finish, type Progress, run } from '../../sim/run.ts'
+import { ratioStudy } from '../../sim/studies/ratio.ts'
 import type { Service, Task } from '../../workers/contract.ts'
 import { buffersIn, type Pace, SLICE, service, work } from '../../workers/serve.ts'
+import { example } from '../ui/demo.ts'
 import { endless, reference, short } from './jobs.ts'
 
 const never = new AbortController().signal
@@ -43,6 +47,22 @@ it('runs as the direct call does, bit for bit', async () => {
 it('checks as the direct call does', async () => {
   const reply = await work(never, { kind: 'check', job: short, until: 20 }, undefined, paced(SLICE).pace)
   expect(reply).toEqual({ kind: 'checked', comparison: finish(crossCheck(short, { until: 20 })) })
+})
+
+it('studies ratios and draws the old motor as the direct calls do', async () => {
+  const scenario = example('bandSaw')
+  const reading = read(scenario)
+  if (!reading.ok) throw new Error('the example does not read')
+  const variant = { name: 'As found', changes: {} }
+  const study = await work(never, { kind: 'ratio', scenario, variant })
+  expect(study).toEqual({ kind: 'studied', study: finish(ratioStudy(scenario, { variant })) })
+  const picture = await work(
+    never,
+    { kind: 'against', job: reading.job, rival: null },
+    undefined,
+    paced(SLICE).pace,
+  )
+  expect(picture).toEqual({ kind: 'against', picture: finish(againstOld(reading.job, null)) })
 })
 
 it('breathes after each slice and not within it', async () => {
