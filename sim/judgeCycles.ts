@@ -1,9 +1,11 @@
 // Figures of a run by turns: each turn judged as a job of its own, and added up for the turns it stands for.
 import type { CycleRun } from './cycles/summed.ts'
+import type { Turn } from './cycles/turn.ts'
 import { cycleSeconds, type Duty, phaseSeconds } from './duty.ts'
 import type { Job } from './job.ts'
 import { type Figures, judge } from './judge.ts'
 import type { At, Trace } from './trace.ts'
+import { watched } from './watch.ts'
 
 /** Figures of a stretch of the job that began at t (s), standing for `weight` such stretches. */
 interface Part {
@@ -20,10 +22,10 @@ export function judgeCycles(job: Job, run: CycleRun): Figures {
   // What needs the job's clock comes from its end; the rest is added up.
   const whole = judge(job, tail ?? later(last.turn.trace, last.t))
   const oneTurn: Job = { ...job, duty: { ...job.duty, seconds } }
-  const parts: Part[] = computed.map(({ turn, t, weight }) => ({
-    figures: judge(oneTurn, turn.trace),
-    t,
-    weight,
+  const parts: Part[] = computed.map((one) => ({
+    figures: judge(oneTurn, one === last && !tail ? ended(oneTurn, one.turn) : one.turn.trace),
+    t: one.t,
+    weight: one.weight,
   }))
   if (tail) parts.push({ figures: whole, t: 0, weight: 1 })
 
@@ -91,6 +93,12 @@ export function judgeCycles(job: Job, run: CycleRun): Figures {
     outletAmps: perWork((figures) => figures.outletAmps),
   }
 }
+
+/** The trace of a turn with which the job ends, and its driving. */
+const ended = (oneTurn: Job, { start, trace }: Turn): Trace => ({
+  ...trace,
+  ...watched(oneTurn, trace.time, trace.columns, [], start.stretch),
+})
 
 /** A turn's trace moved to begin at t, s; its marks are left to the turn. */
 const later = (trace: Trace, t: number): Trace => ({

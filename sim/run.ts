@@ -217,7 +217,8 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     columns,
     bucket,
     peaks: books.peaks,
-    ...eye.finish(),
+    // Stopped by its caller before the job's end, the driving goes on.
+    ...eye.finish(end >= duty.seconds || t < end),
     ending,
     effort: { steps, rejected, rates, readings: books.readings },
     checkpoints,

@@ -38,7 +38,8 @@ export interface Watch {
   row(seen: Seen): void
   /** Where it stands, for a run that is taken up again. */
   stretch(): Stretch
-  finish(): { marks: readonly Mark[]; driving: Driving }
+  /** `over`: driving ends here; else it was only looked at up to here. */
+  finish(over: boolean): { marks: readonly Mark[]; driving: Driving }
 }
 
 /**
@@ -135,9 +136,9 @@ export function watch(job: Job, switching: readonly Mark[], from?: Stretch): Wat
       lastC = windingC
     },
     stretch: () => ({ target, since, ramped, arrived, best, low }),
-    finish() {
+    finish(over) {
       for (const keeper of keepers) keeper.finish()
-      leave(lastT)
+      if (over) leave(lastT)
       return {
         marks: [...switching, ...marks].sort((a, b) => a.t - b.t),
         driving: { slowest, limitSeconds, limitedInCut },
@@ -146,9 +147,15 @@ export function watch(job: Job, switching: readonly Mark[], from?: Stretch): Wat
   }
 }
 
-/** The same over columns that are there already. */
-export function watched(job: Job, time: Float64Array, columns: Columns, switching: readonly Mark[]) {
-  const eye = watch(job, switching)
+/** The same over columns that are there already, to the end of the driving. */
+export function watched(
+  job: Job,
+  time: Float64Array,
+  columns: Columns,
+  switching: readonly Mark[],
+  from?: Stretch,
+) {
+  const eye = watch(job, switching, from)
   const seen: Seen = { t: 0, asked: 0, target: 0, speed: 0, spindle: 0, current: 0, windingC: 0 }
   for (let row = 0; row < time.length; row++) {
     seen.t = time[row]
@@ -156,5 +163,5 @@ export function watched(job: Job, time: Float64Array, columns: Columns, switchin
       seen[name] = columns[name][row]
     eye.row(seen)
   }
-  return eye.finish()
+  return eye.finish(true)
 }

@@ -10,7 +10,7 @@ export interface Studies {
 }
 
 /** Equal for pictures that would be equal: the job asked, and the old motor as typed. */
-export const againstKey = (state: State): string | null => {
+const againstKey = (state: State): string | null => {
   const key = state.asked.get(chosenOf(state).id)
   return key === undefined ? null : `${JSON.stringify(state.against.old)} ${key}`
 }
@@ -18,7 +18,8 @@ export const againstKey = (state: State): string | null => {
 export function startStudies(store: Store, pool: Pick<Pool, 'ask'>): Studies {
   const ratioAsking = latest()
   const againstAsking = latest()
-  let asked: string | null = null
+  /** The key being worked out. */
+  let pending: string | null = null
   const setRatio = (part: Partial<RatioWork>) =>
     store.change((state) => ({ ...state, ratio: { ...state.ratio, ...part } }))
   const setAgainst = (part: Partial<AgainstWork>) =>
@@ -27,12 +28,19 @@ export function startStudies(store: Store, pool: Pick<Pool, 'ask'>): Studies {
   const seeAgainst = async (state: State, key: string) => {
     const reading = state.readings.get(chosenOf(state).id)
     const old = readOld(state.against.old)
-    if (!reading?.ok || old?.ok === false) return
+    // While the old motor does not read, the last picture stays; the first is drawn without it.
+    if (!reading?.ok || (old?.ok === false && state.against.picture)) return
+    pending = key
     const signal = againstAsking.next()
-    const reply = await pool.ask(signal, { kind: 'against', job: reading.job, rival: old?.rival ?? null })
+    const reply = await pool.ask(signal, {
+      kind: 'against',
+      job: reading.job,
+      rival: old?.ok ? old.rival : null,
+    })
     if (signal.aborted) return
+    pending = null
     if (reply.kind === 'against') setAgainst({ picture: reply.picture, key, why: null })
-    else if (reply.kind !== 'cancelled') setAgainst({ why: reply.why })
+    else if (reply.kind !== 'cancelled') setAgainst({ key, why: reply.why })
   }
 
   let scenario = store.state.scenario.name
@@ -46,8 +54,7 @@ export function startStudies(store: Store, pool: Pick<Pool, 'ask'>): Studies {
     }
     if (!state.against.wanted) return
     const key = againstKey(state)
-    if (key === null || key === asked || key === state.against.key) return
-    asked = key
+    if (key === null || key === pending || key === state.against.key) return
     void seeAgainst(state, key)
   })
 

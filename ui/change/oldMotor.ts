@@ -33,7 +33,7 @@ const FIELDS: Readonly<Record<keyof OldMotor, Field | null>> = {
   motorPulley: fieldOf(StepFields.entries.motorPulley),
   machinePulley: fieldOf(StepFields.entries.machinePulley),
 }
-export const OLD_NAMES = Object.keys(FIELDS) as (keyof OldMotor)[]
+const OLD_NAMES = Object.keys(FIELDS) as (keyof OldMotor)[]
 
 /** A field of the old motor, to be shown like any other. */
 export function oldInput(old: OldMotor, name: keyof OldMotor): Input | null {

@@ -87,7 +87,7 @@ export const pulleyText = (diameter: number, units: Units): string =>
   units.system === 'us' ? `${Math.round(diameter / 0.0254)} in` : `${Math.round(diameter * 1000)} mm`
 
 /** The two pulleys changed over, where they gear up and no jackshaft stands between; null elsewhere. */
-export function swapTry(state: State, { job }: Result): Try | null {
+function swapTry(state: State, { job }: Result): Try | null {
   const { belt } = job.parts
   if (belt.motorPulley <= belt.machinePulley || belt.jackshaftLarge !== undefined) return null
   const textAt = (path: string) => inputAt(asked(state), path)?.text ?? ''

@@ -38,9 +38,6 @@ function apart(wishes: readonly number[], row: number): number[] {
   return placed
 }
 
-/** "6", "6.3": a ratio on its axis. */
-export const ratioNumber = (ratio: number): string => brief(Number(ratio.toPrecision(2)))
-
 /** The drawing. `k`: how much text is enlarged. */
 export function ratioDrawing(
   study: RatioStudy,

@@ -13,7 +13,7 @@ const inches = (length: number): string => writeQuantity(length, 'in')
 const roughly = (length: number): string => `${Math.round(toUnit(length, 'in') * 20) / 20} in`
 const share = (part: number): string => `${Number((100 * part).toFixed(1))} %`
 
-export const hasJackshaft = (belt: Belt): boolean =>
+const hasJackshaft = (belt: Belt): boolean =>
   belt.jackshaftLarge !== undefined && belt.jackshaftSmall !== undefined
 
 /** Another last pulley. */

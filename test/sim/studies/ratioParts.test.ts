@@ -83,8 +83,8 @@ const belt: Belt = {
 
 describe('pulleys that are sold', () => {
   it('pairs lie within the range, are stock or there already, and fewest to buy come first', () => {
-    const pairs = pairsWithin(belt, { low: 3.8, high: 8 })
-    expect(pairs.length).toBeGreaterThan(20)
+    const pairs = pairsWithin(belt, { low: 3.8, high: 5 })
+    expect(pairs.length).toBeGreaterThan(10)
     expect(pairs[0]).toMatchObject({
       driving: belt.motorPulley,
       driven: belt.machinePulley,
@@ -95,7 +95,7 @@ describe('pulleys that are sold', () => {
     for (const { driving, driven, ratio, length, centres, buys } of pairs) {
       expect(ratio).toBeCloseTo(driven / driving, 12)
       expect(ratio).toBeGreaterThanOrEqual(3.8)
-      expect(ratio).toBeLessThanOrEqual(6 + 1e-6)
+      expect(ratio).toBeLessThanOrEqual(5)
       if (buys === 0) continue
       expect(STOCK_LENGTHS).toContain(length)
       expect(beltLength(driving, driven, centres!)).toBeCloseTo(length!, 9)
@@ -104,7 +104,9 @@ describe('pulleys that are sold', () => {
     }
   })
   it('none is smaller than its belt bends round', () => {
-    const pairs = pairsWithin({ ...belt, section: 'A' }, { low: 2, high: 6 })
+    const pairs = pairsWithin({ ...belt, section: 'A' }, { low: 2, high: 12 })
+    // One stage does 6 at the most.
+    expect(Math.max(...pairs.map(({ ratio }) => ratio))).toBeLessThanOrEqual(6 + 1e-6)
     expect(Math.min(...pairs.map(({ driving }) => driving))).toBeGreaterThanOrEqual(0.071)
   })
   it('a belt of 64 in on 2.5 and 12 in runs at about 19 in, by the handbook’s approximation', () => {
