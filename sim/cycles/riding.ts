@@ -39,6 +39,9 @@ export function driftIn(turn: Turn): Drift {
   return { speed: part(STATE.speed), integrator: part(STATE.integrator) }
 }
 
+/** None to speak of. */
+export const NO_DRIFT: Drift = { speed: STILL, integrator: STILL }
+
 export type Drift = Readonly<Record<'speed' | 'integrator', number>>
 
 /** Neither current nor speed is ever below nothing. */

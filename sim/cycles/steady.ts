@@ -5,8 +5,9 @@ import { assemble } from '../plant.ts'
 import type { Progress } from '../run.ts'
 import { type Model, movedTo } from './model.ts'
 import { differences } from './slope.ts'
-import { cameRound, coldStart, HEAT, heatOf, type Turn, turner, withHeat } from './turn.ts'
-import type { Effort, Trace } from '../trace.ts'
+import { NO_DRIFT, settled, still } from './riding.ts'
+import { cameRound, coldStart, HEAT, heatOf, type Start, type Turn, turner, withHeat } from './turn.ts'
+import type { Effort } from '../trace.ts'
 
 export interface SteadyCycle {
   /** Winding, frame and switch at the turn's start, and their highest in it, °C. */
@@ -14,8 +15,8 @@ export interface SteadyCycle {
   readonly peaks: Float64Array
   /** Steps that Newton's method took. */
   readonly tries: number
-  /** The turn row by row, in its own time. */
-  readonly trace: Trace
+  /** Where the turn begins, in its own time: `run` from here shows it row by row. */
+  readonly start: Start
   /** To take up from for a job that differs a little. */
   readonly near: Near
   readonly effort: Effort
@@ -46,14 +47,15 @@ export function* steadyCycle(job: Job, near?: Near): Generator<Progress, SteadyC
     parts: { ...job.parts, cutoff: { ...job.parts.cutoff, fitted: 'none' } },
   }
   const turns = turner(bridged)
-  const round = function* (start: Turn['start']): Generator<Progress, Turn | null> {
-    const heat = heatOf(start.states)
-    let turn = yield* turns.turn(start)
+  // At the same heat, until the fast states come round too.
+  const round = function* (start: Start): Generator<Progress, Turn | null> {
+    const heat = heatOf(start.states).slice()
+    let turn = yield* turns.turn(start, true)
     for (let n = 1; turn && !cameRound(turn); n++) {
       if (n === ROUNDS) return null
-      turn = yield* turns.turn(withHeat(turn.end, heat))
+      turn = yield* turns.turn(withHeat(turn.end, heat), true)
     }
-    return turn
+    return turn && (still(turn) ? turn : yield* settled(turns, withHeat(turn.end, heat), NO_DRIFT, true))
   }
 
   let turn = yield* round(near?.turn.end ?? coldStart(bridged, assemble(job.parts).states))
@@ -73,15 +75,9 @@ export function* steadyCycle(job: Job, near?: Near): Generator<Progress, SteadyC
     }
     if (!next) return null
     turn = next
-    if (Math.hypot(...step) < CLOSE)
-      return {
-        z,
-        peaks: turn.peaks,
-        tries,
-        trace: turn.trace,
-        near: { turn, model },
-        effort: turns.effort,
-      }
+    if (Math.hypot(...step) < CLOSE) {
+      return { z, peaks: turn.peaks, tries, start: turn.start, near: { turn, model }, effort: turns.effort }
+    }
     model = movedTo(model, z, heatOf(turn.end.states))
   }
   return null

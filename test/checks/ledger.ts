@@ -40,7 +40,7 @@ export const ledger: Readonly<Record<string, Standing>> = {
   O07: used('physics/motorForms'),
   O08: used('physics/motorForms'),
   O09: used('belting/geometry'),
-  O10: studies,
+  O10: used('steady/shortTime'),
   O11: used('handbook/formFactor'),
   O12: convection,
   O13: used('belting/geometry'),
