@@ -8,6 +8,15 @@ import { cameRound, FAST, heatOf, type Start, type Turn, type Turner, withHeat }
 const TELLING = 0.3
 const FARTHEST = 5
 
+/** A difference of speed or integrator between start and end of a turn that adds no heat worth counting: rad/s, V. */
+const STILL = 0.002
+/** Beyond that, this many times what heat alone makes of it. */
+const LIKE = 2
+/** Turns run at most from one heat until the fast states come round. */
+const TRIES = 4
+
+const off = ({ start, end }: Turn, k: number) => Math.abs(end.states[k] - start.states[k])
+
 /** Two turns that were run, so many turns apart. */
 export interface Way {
   readonly prior: Turn
@@ -51,12 +60,6 @@ function bounded(start: Start): Start {
   return start
 }
 
-/** A difference of speed or integrator between start and end of a turn that adds no heat worth counting: rad/s, V. */
-const STILL = 0.002
-/** Beyond that, this many times what heat alone makes of it. */
-const LIKE = 2
-const TRIES = 4
-
 /** Runs the turn from a start until its fast states come round to within `most`. Null where they do not. */
 export function* settled(
   turns: Turner,
@@ -83,8 +86,6 @@ export function* settled(
 /** A difference no larger needs no waiting for: rad/s, V. A larger one is heat's once it shrinks no faster than this, a turn. */
 const UNDER_WAY = 0.02
 const SHRINKS = 0.7
-
-const off = ({ start, end }: Turn, k: number) => Math.abs(end.states[k] - start.states[k])
 
 /** True where nothing but heat differs between a turn's start and end. */
 export const still = (turn: Turn): boolean =>

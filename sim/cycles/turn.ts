@@ -3,7 +3,7 @@ import { clock } from '../clock.ts'
 import { cycleSeconds } from '../duty.ts'
 import type { Job } from '../job.ts'
 import { FLOWS, STATE } from '../plant.ts'
-import { type Progress, run } from '../run.ts'
+import { DESTROYED_C, type Progress, run } from '../run.ts'
 import type { At, Checkpoint, Effort, Peaks, Stretch, Trace } from '../trace.ts'
 
 /** Winding, frame and switch, °C: the slow states. The others ride along. */
@@ -112,6 +112,8 @@ export function turner(job: Job): Turner {
       spend(effort, trace.effort)
       const last = trace.checkpoints.at(-1)
       if (trace.ending.kind !== 'finished' || !last || last.open) return null
+      // A turn that starts beyond the end of the winding never meets it.
+      if (trace.peaks.windingC.value >= DESTROYED_C) return null
       return {
         start,
         end: startWith(last.states, { ...last, stretch: shifted(last.stretch, -seconds) }),
