@@ -15,7 +15,7 @@ export interface Outcome {
 }
 
 /** What was run where turns were skipped. */
-export interface Skipping {
+interface Skipping {
   /** Numbers of the turns that were run, from 0. */
   readonly computed: readonly number[]
   /** From here on all was run, s; null: nothing was left. */
@@ -25,7 +25,7 @@ export interface Skipping {
 }
 
 /** A duty that repeats no more often is run directly. */
-const OFTEN = 10
+const OFTEN = 9
 
 /** Carries out a job. Yields progress; never throws on a job the reader lets through. */
 export function* carryOut(job: Job): Generator<Progress, Outcome> {

@@ -6,7 +6,7 @@ import { HEAT } from './turn.ts'
 const NAMES = [...CHANNELS, ...SUMS]
 
 /** Columns of `trace` read at other times (s, ascending; two at a jump), straight between its rows. */
-export function readAt(trace: Trace, times: Float64Array): Columns {
+function readAt(trace: Trace, times: Float64Array): Columns {
   const { time, columns } = trace
   const read = Object.fromEntries(NAMES.map((name) => [name, new Float64Array(times.length)])) as Columns
   let before = 0

@@ -10,7 +10,7 @@ export interface Stop {
   readonly before: Gap | null
 }
 
-export interface Computed extends Stop {
+interface Computed extends Stop {
   /** When it began, s of the job. */
   readonly t: number
   /** For how many turns it stands in sums over the job: itself, and its share in its skipped neighbours. */

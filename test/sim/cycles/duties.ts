@@ -9,7 +9,7 @@ import { finish, type Run, run } from '../../../sim/run.ts'
 import { references } from '../../checks/files.ts'
 import { job as given } from '../../jobs.ts'
 
-export const HOUR = 3600
+const HOUR = 3600
 
 /** The one-minute cycle of the reference run "shaft-fan", with changes; phases as [seconds, speed, N·m]. */
 export function duty(
@@ -39,7 +39,7 @@ export function duty(
 }
 
 /** A reference run of test/checks/runs.json for longer. */
-export const longer = (name: string, hours: number): Job =>
+const longer = (name: string, hours: number): Job =>
   referenceJob(
     references.base,
     { ...references.runs.find((one) => one.name === name)!, seconds: hours * HOUR },

@@ -63,7 +63,7 @@ describe('the whole trace', () => {
     for (const share of [0.1, 0.35, 0.8, 1])
       for (const name of ['charge', 'heating', 'taken', 'copper', 'work'] as const) {
         const [a, b] = [trace, wanted].map((one) => valueAt(one, name, share * 8 * 3600))
-        expect(Math.abs(a / b - 1), name).toBeLessThanOrEqual(5e-4)
+        expect(Math.abs(a / b - 1), name).toBeLessThanOrEqual(2e-4)
       }
   })
 
