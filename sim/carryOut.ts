@@ -25,7 +25,7 @@ interface Skipping {
 }
 
 /** A duty that repeats no more often is run directly. */
-const OFTEN = 9
+const OFTEN = 10
 
 /** Carries out a job. Yields progress; never throws on a job the reader lets through. */
 export function* carryOut(job: Job): Generator<Progress, Outcome> {

@@ -1,7 +1,12 @@
 // Speed, as evaluations and as ratios measured in one run. `npm run bench`; milliseconds are this machine's.
 import { readFileSync } from 'node:fs'
 import { type ReferenceFile, referenceJob } from '../../scenarios/referenceRuns.ts'
+import { cycles } from '../../sim/cycles.ts'
+import { steadyCycle } from '../../sim/cycles/steady.ts'
+import { wholeTrace } from '../../sim/cycles/whole.ts'
 import type { Job } from '../../sim/job.ts'
+import { judgeCycles } from '../../sim/judgeCycles.ts'
+import { STATE } from '../../sim/plant.ts'
 import { finish, type RunOptions, run } from '../../sim/run.ts'
 
 const HOUR = 3600
@@ -12,6 +17,18 @@ const cycle = file.runs.find(({ name }) => name === 'shaft-fan')
 if (!cycle) throw new Error('test/checks/runs.json has no run "shaft-fan".')
 /** Eight hours of a one-minute cycle: 480 cycles. */
 const job = referenceJob(file.base, { ...cycle, seconds: 8 * HOUR }, 'default')
+
+/** Least time of a few goes, ms: the least disturbed one. */
+function timed<T>(times: number, work: () => T): { ms: number; made: T } {
+  let ms = Infinity
+  let made = work()
+  for (let n = 0; n < times; n++) {
+    const started = performance.now()
+    made = work()
+    ms = Math.min(ms, performance.now() - started)
+  }
+  return { ms, made }
+}
 
 /** Best of a few runs, ms: the least disturbed one. */
 function best(times: number, job: Job, options: RunOptions) {
@@ -53,4 +70,27 @@ say(
 say(`  readings for the figures       ${thousands(ours.readings)} evaluations more`)
 say(
   `  goal: at most 600 k evaluations with differences (${ours.rates + ours.readings <= 600_000 ? 'met' : 'MISSED'}); at most 120 ms warm on two idle cores (${ours.ms <= 120 ? 'met' : 'missed here'})`,
+)
+
+const envelope = timed(30, () => {
+  const made = finish(cycles(job))
+  return { ...made, figures: judgeCycles(job, made) }
+})
+const { computed, effort } = envelope.made
+const last = computed.at(-1)?.turn.end.states[STATE.windingC] ?? Number.NaN
+const rows = timed(5, () => wholeTrace(job, envelope.made))
+const steady = timed(20, () => finish(steadyCycle(job)))
+say('the same by turns (envelope following), with its figures')
+say(
+  `  ${computed.length} turns run of 480   ${effort.rates} evaluations, ${effort.readings} readings  ${envelope.ms.toFixed(1)} ms`,
+)
+say(
+  `  direct over turns: ${(ours.rates / effort.rates).toFixed(0)} times the evaluations, ${(ours.ms / envelope.ms).toFixed(0)} times the time; winding at the end ${last.toFixed(4)} °C`,
+)
+say(`  rows for the plots, skipped turns filled in   ${rows.made.time.length} rows  ${rows.ms.toFixed(0)} ms`)
+say(
+  `  steady turn by Newton's method   ${steady.made?.tries} tries  ${steady.made?.effort.rates} evaluations  ${steady.ms.toFixed(1)} ms`,
+)
+say(
+  `  goal: at most 15 k evaluations (${effort.rates <= 15_000 ? 'met' : 'MISSED'}); at most 10 ms warm on two idle cores (${envelope.ms <= 10 ? 'met' : 'missed here'}); within 0.05 K (${Math.abs(last - precise.windingC) <= 0.05 ? 'met' : 'MISSED'})`,
 )

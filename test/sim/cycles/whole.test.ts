@@ -67,6 +67,14 @@ describe('the whole trace', () => {
       }
   })
 
+  it('can be taken up again where a turn was run', () => {
+    for (const { t, sums } of trace.checkpoints)
+      SUMS.forEach((name, f) => {
+        expect(sums[f], `${name} ${t}`).toBeCloseTo(valueAt(trace, name, t), 6)
+      })
+    expect(trace.checkpoints.map(({ t }) => t)).toEqual(made.computed.map(({ t }) => t))
+  })
+
   it('has the marks of the direct one', () => {
     const one = opening[0][1]
     const [a, b] = [wholeTrace(one, finish(cycles(one))), finish(run(one)).trace]
