@@ -135,17 +135,22 @@ export function judge(job: Job, trace: Trace): Figures {
   const final = (name: keyof typeof columns) => columns[name][last] ?? 0
 
   const hardest = hardestPhase(duty.phases)
-  // What was not reached, and what the spindle stood still, was not delivered either.
+  // What was not reached, and what the spindle stood still, was not delivered either; but a motor held still draws amps.
+  const off = [...openSpells(marks, reached), [reached, duty.seconds] as const]
   const still = marks.flatMap((mark) => (mark.kind === 'stalled' ? [[mark.t, mark.until] as const] : []))
-  const stopped = [...openSpells(marks, reached), ...still, [reached, duty.seconds] as const]
-  const got = (wanted: (phase: Phase, index: number) => boolean) => {
+  const got = (
+    wanted: (phase: Phase, index: number) => boolean,
+    lost: readonly (readonly [number, number])[],
+  ) => {
     const upTo = (t: number) => secondsOf(duty.phases, cycle, t, wanted)
     const asked = upTo(duty.seconds)
-    const lost = stopped.reduce((sum, [from, until]) => sum + upTo(until) - upTo(from), 0)
-    return { asked, got: Math.max(0, asked - lost) }
+    const missed = lost.reduce((sum, [from, until]) => sum + upTo(until) - upTo(from), 0)
+    return { asked, got: Math.max(0, asked - missed) }
   }
-  const running = got((phase) => phase.speed > 0)
-  const work = got((_phase, index) => index === hardest)
+  const inWork = (_phase: Phase, index: number) => index === hardest
+  const running = got((phase) => phase.speed > 0, [...off, ...still])
+  const work = got(inWork, [...off, ...still])
+  const powered = got(inWork, off).got
   const spent = inPhase(trace, job, hardest, cycle, reached)
 
   const opening = marks.find((mark) => mark.kind === 'opens')
@@ -175,7 +180,7 @@ export function judge(job: Job, trace: Trace): Figures {
     cutoffMargin: opening || parts.cutoff.fitted === 'none' ? null : parts.cutoff.opensAt - switchC.value,
     rmsAmps: reached > 0 ? Math.sqrt(final('heating') / reached) : 0,
     peakAmps: greatest(time, columns.current),
-    workAmps: work.got > 0 ? spent.charge / work.got : 0,
+    workAmps: powered > 0 ? spent.charge / powered : 0,
     slowest: slowestOf(trace, ratio),
     limitSeconds,
     limitedInCut,
@@ -194,7 +199,7 @@ export function judge(job: Job, trace: Trace): Figures {
       idle: final('idle'),
       work: final('work'),
     },
-    outletAmps: work.got > 0 ? spent.outlet / work.got : 0,
+    outletAmps: powered > 0 ? spent.outlet / powered : 0,
   }
 }
 

@@ -327,3 +327,14 @@ it('the phase at a time is found by walking the cycle', () => {
     0, 0, 1, 1, 2, 2, 0, 0, 1, 2,
   ])
 })
+
+it('a motor held still draws what it draws: its mean amps are never over its peak', () => {
+  const { figures, given } = judged(
+    { 'duty.phases.2.torque': '200 N·m', 'duty.repeatFor': '16 min', 'cutoff.fitted': 'none' },
+    'appleMill',
+  )
+  expect(figures.stalled).not.toBeNull()
+  expect(figures.work.got).toBeLessThan(60)
+  expect(figures.workAmps).toBeLessThanOrEqual(given.parts.controller.currentLimit * 1.01)
+  expect(figures.workAmps).toBeGreaterThan(0.5 * given.parts.controller.currentLimit)
+})
