@@ -26,6 +26,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
+          // A real browser on a busy machine: a page that was slow once may be asked again.
+          retry: 2,
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,
