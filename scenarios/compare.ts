@@ -1,14 +1,12 @@
 // Does a job's motor replace an old one? Both at the spindle. `npm run compare -- FILE --old "3/4 hp" --rpm 1725 …`
-import { parseArgs } from 'node:util'
-import type { Problem } from '../sim/problem.ts'
 import { compare } from '../sim/rival/compare.ts'
 import type { GivenRival } from '../sim/rival/fields.ts'
 import { readRival } from '../sim/rival/read.ts'
 import { compareSentence } from '../sim/say/compare.ts'
 import { compareReport } from '../sim/say/compareReport.ts'
-import type { Units } from '../sim/say/units.ts'
-import { DEMO, openJob } from './open.ts'
-import { problemLines, say, tell } from './terminal.ts'
+import { DEMO } from './open.ts'
+import { type Command, command, oneJob, SHARED } from './options.ts'
+import { say, tell } from './terminal.ts'
 
 const USAGE = `npm run compare -- [FILE] --old POWER --rpm SPEED [options]     no file: the apple mill demo
   --old "3/4 hp"    power on the old motor's plate
@@ -19,31 +17,22 @@ const USAGE = `npm run compare -- [FILE] --old POWER --rpm SPEED [options]     n
   --old-speeds "350 rpm, 700 rpm"   the spindle speeds it gave, where pulleys are not known
                     neither: it sat straight on the spindle
   --sf 1.25         service factor, if printed
-  --json            one line of JSON (SI); use npm run -s
-  --variant NAME    the job with this variant's changes
-  --units us|metric units (us)`
+${SHARED}`
 
-const parse = () =>
-  parseArgs({
-    allowPositionals: true,
-    options: {
-      old: { type: 'string' },
-      rpm: { type: 'string' },
-      phase: { type: 'string' },
-      dc: { type: 'boolean', default: false },
-      'old-volts': { type: 'string' },
-      'old-amps': { type: 'string' },
-      'old-continuous': { type: 'string' },
-      'old-pulleys': { type: 'string', multiple: true, default: [] },
-      'old-speeds': { type: 'string', multiple: true, default: [] },
-      sf: { type: 'string' },
-      json: { type: 'boolean', default: false },
-      variant: { type: 'string' },
-      units: { type: 'string', default: 'us' },
-      help: { type: 'boolean', default: false },
-    },
-  })
-type Values = ReturnType<typeof parse>['values']
+const TEXT = { type: 'string' } as const
+const AGAIN = { type: 'string', multiple: true } as const
+const OWN = {
+  old: TEXT,
+  rpm: TEXT,
+  phase: TEXT,
+  dc: { type: 'boolean' },
+  'old-volts': TEXT,
+  'old-amps': TEXT,
+  'old-continuous': TEXT,
+  'old-pulleys': AGAIN,
+  'old-speeds': AGAIN,
+  sf: TEXT,
+} as const
 
 /** The option that an input of the old motor is given with. */
 const OPTIONS: Readonly<Record<string, string>> = {
@@ -65,73 +54,53 @@ const split = (texts: readonly string[], by: string): string[] =>
 const speedText = (text: string): string => (/^[\d., ]+$/.test(text) ? `${text} rpm` : text)
 
 /** The old motor from the options, as texts; a sentence where they do not say one. */
-function oldMotor(values: Values): GivenRival | string {
-  if (values.old === undefined || values.rpm === undefined)
-    return '--old and --rpm say what the old motor was.'
-  const { phase, dc } = values
+function oldMotor({ text, texts, flag }: Command): GivenRival | string {
+  const power = text('old')
+  const speed = text('rpm')
+  if (power === undefined || speed === undefined) return '--old and --rpm say what the old motor was.'
+  const phase = text('phase')
+  const dc = flag('dc')
   if (phase !== undefined && phase !== 'single' && phase !== 'three')
     return `--phase cannot be "${phase}": single or three.`
   if (dc && phase !== undefined) return '--phase goes with an AC motor, --dc with another DC one.'
-  const pulleys = split(values['old-pulleys'], ';').map((pair) => split([pair], ','))
+  const pulleys = split(texts('old-pulleys'), ';').map((pair) => split([pair], ','))
   const odd = pulleys.find((pair) => pair.length !== 2)
   if (odd) return `--old-pulleys: "${odd.join(', ')}" is not a pair: motor pulley, machine pulley.`
   const given = {
-    volts: values['old-volts'],
-    amps: values['old-amps'],
-    continuousPower: values['old-continuous'],
-    serviceFactor: values.sf,
+    volts: text('old-volts'),
+    amps: text('old-amps'),
+    continuousPower: text('old-continuous'),
+    serviceFactor: text('sf'),
   }
   return {
-    ...Object.fromEntries(Object.entries(given).filter(([, text]) => text !== undefined)),
+    ...Object.fromEntries(Object.entries(given).filter(([, given]) => given !== undefined)),
     kind: dc ? 'DC' : phase === 'three' ? 'three-phase' : 'single-phase',
-    power: values.old,
-    speed: speedText(values.rpm),
+    power,
+    speed: speedText(speed),
     steps: [
       ...pulleys.map(([motorPulley, machinePulley]) => ({ motorPulley, machinePulley })),
-      ...split(values['old-speeds'], ',').map((text) => ({ spindle: speedText(text) })),
+      ...split(texts('old-speeds'), ',').map((given) => ({ spindle: speedText(given) })),
     ],
   }
 }
 
-function fail(text: string): number {
-  tell(`${text}\n\n${USAGE}`)
-  return 2
-}
-
-function refuse(file: string, problems: readonly Problem[], lines: string, json: boolean): number {
-  tell(lines)
-  if (json) say(JSON.stringify({ file, ok: false, problems }))
-  return 2
-}
-
 function main(): number {
-  let parsed: ReturnType<typeof parse>
-  try {
-    parsed = parse()
-  } catch (error) {
-    return fail(error instanceof Error ? error.message : String(error))
-  }
-  const { values, positionals } = parsed
-  if (values.help) {
-    say(USAGE)
-    return 0
-  }
-  const { units: system, json } = values
-  if (system !== 'us' && system !== 'metric') return fail(`--units cannot be "${system}": us or metric.`)
-  if (positionals.length > 1) return fail('One job is compared at a time: give one file.')
-  const given = oldMotor(values)
-  if (typeof given === 'string') return fail(given)
-  const [file = DEMO] = positionals
+  const asked = command(USAGE, OWN)
+  if (typeof asked === 'number') return asked
+  const { units, json } = asked
+  const given = oldMotor(asked)
+  if (typeof given === 'string') return asked.fail(given)
   const reading = readRival(given)
   if (!reading.ok) {
-    const lines = reading.problems.map(({ path, wrong, wouldDo }) => `${optionOf(path)}: ${wrong} ${wouldDo}`)
-    return refuse(file, reading.problems, lines.join('\n'), json)
+    const { problems } = reading
+    tell(problems.map(({ path, wrong, wouldDo }) => `${optionOf(path)}: ${wrong} ${wouldDo}`).join('\n'))
+    if (json) say(JSON.stringify({ file: asked.files[0] ?? DEMO, ok: false, problems }))
+    return 2
   }
-  const opened = openJob(file, values.variant)
-  if (!('reading' in opened)) return refuse(file, opened, problemLines(file, opened), json)
-  const { scenario, variant } = opened
+  const opened = oneJob(asked)
+  if (typeof opened === 'number') return opened
+  const { file, scenario, variant } = opened
   const { job } = opened.reading
-  const units: Units = { system, temperature: '°C' }
   const comparison = compare(job, reading.rival)
   if (json) say(JSON.stringify({ file, ok: true, answer: compareSentence(comparison, units), ...comparison }))
   else say(compareReport(`${scenario.name}${variant ? `, ${variant.name}` : ''}`, comparison, job, units))

@@ -1,30 +1,16 @@
 // What is known of a job's motor, from where, with bands and complaints. `npm run motor -- FILE…`
-import { parseArgs } from 'node:util'
 import { complaints } from '../sim/identify/complaints.ts'
 import { know } from '../sim/identify/known.ts'
 import type { MotorNumbers } from '../sim/identify/motor.ts'
 import { motorLines, torqueWords } from '../sim/say/motor.ts'
 import type { Units } from '../sim/say/units.ts'
 import { DEMO, type Opened, openJob } from './open.ts'
-import { problemLines, say, tell } from './terminal.ts'
+import { command, refused, SHARED } from './options.ts'
+import { say } from './terminal.ts'
 
 const USAGE = `npm run motor -- [FILE…] [options]     no file: the apple mill demo
-  --json            one line of JSON a file: numbers with bands and origins (SI); use npm run -s
-  --variant NAME    the job with this variant's changes
-  --units us|metric units (us)
-  --fahrenheit      temperatures in °F`
-
-const parse = () =>
-  parseArgs({
-    allowPositionals: true,
-    options: {
-      json: { type: 'boolean', default: false },
-      variant: { type: 'string' },
-      units: { type: 'string', default: 'us' },
-      fahrenheit: { type: 'boolean', default: false },
-      help: { type: 'boolean', default: false },
-    },
-  })
+${SHARED}
+JSON holds one line a file: numbers with bands and origins (SI).`
 
 /** The table: each number, its band, where it came from. */
 function table({ scenario, reading }: Opened, units: Units): string {
@@ -78,30 +64,15 @@ const jsonLine = ({ file, scenario, reading }: Opened): string => {
 }
 
 function main(): number {
-  let parsed: ReturnType<typeof parse>
-  try {
-    parsed = parse()
-  } catch (error) {
-    tell(`${error instanceof Error ? error.message : error}\n\n${USAGE}`)
-    return 2
-  }
-  const { values, positionals } = parsed
-  if (values.help || (values.units !== 'us' && values.units !== 'metric')) {
-    tell(USAGE)
-    return values.help ? 0 : 2
-  }
-  const units: Units = { system: values.units, temperature: values.fahrenheit ? '°F' : '°C' }
+  const asked = command(USAGE)
+  if (typeof asked === 'number') return asked
+  const { files, variant, units, json } = asked
   let status = 0
-  for (const file of positionals.length > 0 ? positionals : [DEMO]) {
-    const opened = openJob(file, values.variant)
-    if ('reading' in opened) {
-      if (values.json) process.stdout.write(`${jsonLine(opened)}\n`)
-      else say(table(opened, units))
-      continue
-    }
-    status = 2
-    tell(problemLines(file, opened))
-    if (values.json) process.stdout.write(`${JSON.stringify({ file, ok: false, problems: opened })}\n`)
+  for (const file of files.length > 0 ? files : [DEMO]) {
+    const opened = openJob(file, variant)
+    if (!('reading' in opened)) status = refused(file, opened, json)
+    else if (json) process.stdout.write(`${jsonLine(opened)}\n`)
+    else say(table(opened, units))
   }
   return status
 }

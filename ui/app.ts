@@ -7,6 +7,7 @@ import { heatInUse, motorKey } from './change/warmUp.ts'
 import { demos } from './demos.ts'
 import { type Wish, wish } from './events.ts'
 import { AS_FOUND, chosenOf, type State, type Store } from './store.ts'
+import { isStale } from './studies.ts'
 import { whenNear } from './near.ts'
 import { formOf, linesOf, remembered, shownJob } from './view.ts'
 import { seriesOf } from './zone/shownJob.ts'
@@ -103,17 +104,17 @@ export class Page extends LitElement {
     const reading = state.readings.get(chosen.id)
     const job = reading?.ok ? reading.job : (result?.job ?? null)
     const name = chosen.id === AS_FOUND ? 'the job as found' : `“${chosen.name}”`
-    return html`<section class="zone study ${state.ratio.study === null ? 'bare' : ''}" id="F" tabindex="-1" aria-label="Which belt ratio">
+    return html`<section class="zone study ${state.studies.ratio.result === null ? 'bare' : ''}" id="F" tabindex="-1" aria-label="Which belt ratio">
         <span class="letter" aria-hidden="true">F</span>
         <div class="zone-head"><h2>Which belt ratio</h2><p>For ${name}, by another machine pulley.</p></div>
-        <ratio-zone .work=${state.ratio} ?stale=${state.ratio.key !== state.asked.get(chosen.id)} .job=${job} .units=${units}
+        <ratio-zone .work=${state.studies.ratio} ?stale=${isStale(state, 'ratio')} .job=${job} .units=${units}
           .series=${seriesOf(state, chosen.id)}
           .makePulley=${result ? (text: string, d: number) => pulleyTry(state, result, text, d) : null}></ratio-zone>
       </section>
-      <section class="zone study ${state.against.picture?.comparison ? '' : 'bare'}" id="G" tabindex="-1" aria-label="Against the old motor">
+      <section class="zone study ${state.studies.against.result?.comparison ? '' : 'bare'}" id="G" tabindex="-1" aria-label="Against the old motor">
         <span class="letter" aria-hidden="true">G</span>
         <div class="zone-head"><h2>Against the old motor</h2><p>Does it do what the motor did that the machine came with? For ${name}.</p></div>
-        <against-zone .work=${state.against} .job=${job} .units=${units}></against-zone>
+        <against-zone .work=${state.studies.against} .old=${state.old} .job=${job} .units=${units}></against-zone>
       </section>`
   }
 

@@ -11,17 +11,10 @@ import type { Runner } from './runner.ts'
 import { logText } from './logText.ts'
 import { saveSettings } from './settings.ts'
 import type { State, Store } from './store.ts'
-import type { Studies } from './studies.ts'
 import { granted } from './wishes.ts'
 
 /** Does what a wish asks. */
-export async function grant(
-  store: Store,
-  runner: Runner,
-  checker: Checker,
-  studies: Studies,
-  wish: Wish,
-): Promise<void> {
+export async function grant(store: Store, runner: Runner, checker: Checker, wish: Wish): Promise<void> {
   const { settings } = store.state
   store.change((state) => granted(state, wish))
   if (store.state.settings !== settings) saveSettings(() => localStorage, store.state.settings)
@@ -29,8 +22,6 @@ export async function grant(
   else if (wish.kind === 'again') runner.again()
   else if (wish.kind === 'check') checker.start()
   else if (wish.kind === 'cancel check') checker.cancel()
-  else if (wish.kind === 'study ratio') studies.ratio()
-  else if (wish.kind === 'cancel ratio') studies.cancelRatio()
   else if (wish.kind === 'save') save(store.state)
   else if (wish.kind === 'open file') {
     const opened = await opening(wish.file)

@@ -4,6 +4,7 @@ import type { Station } from '../sim/say/stations.ts'
 import type { Units } from '../sim/say/units.ts'
 import type { ReadingPath } from './edit/readings.ts'
 import type { Size, Theme } from './settings.ts'
+import type { StudyName } from './study/work.ts'
 
 /** Kinds of cut a step can have. */
 export type CutKind = 'none' | 'torque' | 'power' | 'fanTorque'
@@ -46,9 +47,8 @@ export type Wish =
   | { readonly kind: 'again' }
   | { readonly kind: 'check' }
   | { readonly kind: 'cancel check' }
-  | { readonly kind: 'study ratio' }
-  | { readonly kind: 'cancel ratio' }
-  | { readonly kind: 'see against' }
+  | { readonly kind: 'want study'; readonly study: StudyName }
+  | { readonly kind: 'stop study'; readonly study: StudyName }
 
 declare global {
   interface HTMLElementEventMap {

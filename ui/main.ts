@@ -19,10 +19,10 @@ const store = createStore(takeUp({ settings, made: 0 }, demos[0]))
 const pool = createPool()
 const runner = startRunner(store, pool)
 const checker = startChecker(store, pool)
-const studies = startStudies(store, pool)
+startStudies(store, pool)
 
 const page = document.createElement('dw-page')
 page.store = store
-page.grant = (wish) => void grant(store, runner, checker, studies, wish)
+page.grant = (wish) => void grant(store, runner, checker, wish)
 document.body.replaceChildren(page)
 dropsOn(document.body, page.grant)

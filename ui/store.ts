@@ -10,9 +10,8 @@ import type { Trace } from '../sim/trace.ts'
 import type { Logged } from './change/warmUp.ts'
 import type { Drafts } from './edit/readings.ts'
 import type { OldMotor } from './change/oldMotor.ts'
-import type { RatioStudy } from '../sim/studies/ratio.ts'
-import type { AgainstOld } from '../sim/rival/picture.ts'
 import type { Settings } from './settings.ts'
+import type { Works } from './study/work.ts'
 
 /** A variant with an id that lasts as long as the page; AS_FOUND is the job itself, without changes. */
 export interface Entry extends Variant {
@@ -46,24 +45,6 @@ export type Check =
   | { readonly kind: 'working'; readonly key: string; readonly t: number; readonly of: number }
   | { readonly kind: 'done'; readonly key: string; readonly comparison: CrossCheck }
   | { readonly kind: 'stopped'; readonly key: string; readonly why: string }
-
-/** The ratio study: how far it has got, the newest there is and the key of the job it is of, or why there is none. */
-export interface RatioWork {
-  readonly working: { readonly t: number; readonly of: number } | null
-  readonly study: RatioStudy | null
-  readonly key: string
-  readonly why: string | null
-}
-
-/** The drive against the old motor: the newest picture, and the key of what it is of. */
-export interface AgainstWork {
-  /** Somebody has come near it. */
-  readonly wanted: boolean
-  readonly old: OldMotor
-  readonly picture: AgainstOld | null
-  readonly key: string
-  readonly why: string | null
-}
 
 /** What undo goes back to. */
 export interface Undo {
@@ -102,8 +83,9 @@ export interface State {
   /** Why the newest question has no answer, if it was given up. */
   readonly stopped: string | null
   readonly check: Check | null
-  readonly ratio: RatioWork
-  readonly against: AgainstWork
+  /** What is studied on the lower sheet; and the old motor as typed, for one of them. */
+  readonly studies: Works
+  readonly old: OldMotor
   readonly undo: Undo | null
   readonly notice: Notice | null
   readonly station: Station | null

@@ -1,93 +1,94 @@
-// The studies of the lower sheet: the ratio study asked for by hand, the old motor's picture kept up once it is looked at.
+// Studies kept up: each is worked out once its zone has been looked at, and again whenever it would be another one.
 import { latest } from '../workers/latest.ts'
 import type { Pool } from '../workers/pool.ts'
-import { readOld } from './change/oldMotor.ts'
-import { type AgainstWork, chosenOf, type RatioWork, type State, type Store } from './store.ts'
+import type { State, Store } from './store.ts'
+import { againstKeeper } from './study/against.ts'
+import type { Keeper, Outcome } from './study/keeper.ts'
+import { ratioKeeper } from './study/ratio.ts'
+import type { Kept, StudyName, Work } from './study/work.ts'
 
-export interface Studies {
-  ratio(): void
-  cancelRatio(): void
+const KEEPERS: { readonly [N in StudyName]: Keeper<Kept[N]> } = {
+  ratio: ratioKeeper,
+  against: againstKeeper,
+}
+const NAMES = Object.keys(KEEPERS) as StudyName[]
+
+/** Nothing new is studied until the inputs have rested so long, ms: who drags a slider waits for the answer alone. */
+export const PAUSE = 250
+
+/** Whether a study on show is of other inputs than those asked now. */
+export const isStale = (state: State, name: StudyName): boolean => {
+  const key = KEEPERS[name].key(state)
+  return key !== null && key !== state.studies[name].key
 }
 
-/** Equal for pictures that would be equal: the job asked, and the old motor as typed. */
-const againstKey = (state: State): string | null => {
-  const key = state.asked.get(chosenOf(state).id)
-  return key === undefined ? null : `${JSON.stringify(state.against.old)} ${key}`
+/** The state with a study told to stop; it is taken up again when asked, or when its inputs are others. */
+export const stopStudy = (state: State, name: StudyName): State =>
+  withWork(state, name, { halted: KEEPERS[name].key(state) })
+
+/** The state with a study asked for. */
+export const wantStudy = (state: State, name: StudyName): State =>
+  withWork(state, name, { wanted: true, halted: null, ...(state.studies[name].why ? { key: '' } : {}) })
+
+function withWork<N extends StudyName>(state: State, name: N, part: Partial<Work<Kept[N]>>): State {
+  return { ...state, studies: { ...state.studies, [name]: { ...state.studies[name], ...part } } }
 }
 
-export function startStudies(store: Store, pool: Pick<Pool, 'ask'>): Studies {
-  const ratioAsking = latest()
-  const againstAsking = latest()
-  /** The key being worked out. */
+/** Keeps the studies of a store up, from now on. */
+export function startStudies(store: Store, pool: Pick<Pool, 'ask'>): void {
+  for (const name of NAMES) keepUp(store, pool, name)
+}
+
+function keepUp<N extends StudyName>(store: Store, pool: Pick<Pool, 'ask'>, name: N): void {
+  const keeper: Keeper<Kept[N]> = KEEPERS[name]
+  const channel = latest()
+  const set = (part: Partial<Work<Kept[N]>>) => store.change((state) => withWork(state, name, part))
+  /** The key under way, or about to be. */
   let pending: string | null = null
-  const setRatio = (part: Partial<RatioWork>) =>
-    store.change((state) => ({ ...state, ratio: { ...state.ratio, ...part } }))
-  const setAgainst = (part: Partial<AgainstWork>) =>
-    store.change((state) => ({ ...state, against: { ...state.against, ...part } }))
+  let timer: ReturnType<typeof setTimeout> | undefined
 
-  const seeAgainst = async (state: State, key: string) => {
-    const reading = state.readings.get(chosenOf(state).id)
-    const old = readOld(state.against.old)
-    // While the old motor does not read, the last picture stays; the first is drawn without it.
-    if (!reading?.ok || (old?.ok === false && state.against.picture)) return
-    pending = key
-    const signal = againstAsking.next()
-    const reply = await pool.ask(signal, {
-      kind: 'against',
-      job: reading.job,
-      rival: old?.ok ? old.rival : null,
-    })
+  const drop = () => {
+    clearTimeout(timer)
+    pending = null
+    channel.cancel()
+    if (store.state.studies[name].working) set({ working: null })
+  }
+
+  const start = async (key: string) => {
+    const signal = channel.next()
+    const heard = <A extends readonly unknown[]>(then: (...told: A) => void) => {
+      return (...told: A) => {
+        if (!signal.aborted) then(...told)
+      }
+    }
+    set({ working: { t: 0, of: 1 }, why: null })
+    const outcome: Outcome<Kept[N]> = await keeper
+      .work(store.state, {
+        pool,
+        signal,
+        onProgress: heard((working) => set({ working })),
+        onPart: heard((result) => set({ result, key })),
+      })
+      .catch((error: Error) => ({ why: error.message }))
     if (signal.aborted) return
     pending = null
-    if (reply.kind === 'against') setAgainst({ picture: reply.picture, key, why: null })
-    else if (reply.kind !== 'cancelled') setAgainst({ key, why: reply.why })
+    set({
+      working: null,
+      key,
+      ...(outcome === null ? {} : 'result' in outcome ? { result: outcome.result } : { why: outcome.why }),
+    })
   }
 
-  let scenario = store.state.scenario.name
   store.subscribe(() => {
     const { state } = store
-    // Another job on the page: a study of the one before is of no use to anybody.
-    if (state.scenario.name !== scenario) {
-      scenario = state.scenario.name
-      ratioAsking.cancel()
-      if (state.ratio.working) return setRatio({ working: null })
-    }
-    if (!state.against.wanted) return
-    const key = againstKey(state)
-    if (key === null || key === pending || key === state.against.key) return
-    void seeAgainst(state, key)
+    const work = state.studies[name]
+    if (!work.wanted) return
+    const key = keeper.key(state)
+    const due = key !== null && key !== work.halted && (key !== work.key || key === pending)
+    if (pending !== null && (!due || key !== pending)) drop()
+    // The answer itself goes before any study of it.
+    if (!due || pending !== null || state.working.size > 0) return
+    pending = key
+    timer = setTimeout(() => void start(key), PAUSE)
   })
-
-  return {
-    async ratio() {
-      const { state } = store
-      const chosen = chosenOf(state)
-      const key = state.asked.get(chosen.id)
-      if (key === undefined) return
-      const signal = ratioAsking.next()
-      setRatio({ working: { t: 0, of: 1 }, why: null })
-      const { name, changes } = chosen
-      const reply = await pool.ask(
-        signal,
-        { kind: 'ratio', scenario: state.scenario, variant: { name, changes } },
-        {
-          onProgress: (working) => {
-            if (!signal.aborted) setRatio({ working })
-          },
-        },
-      )
-      if (signal.aborted) return
-      if (reply.kind === 'studied' && reply.study.ok) setRatio({ working: null, study: reply.study, key })
-      else
-        setRatio({
-          working: null,
-          why:
-            reply.kind === 'studied' ? 'a value needs a look' : reply.kind === 'cancelled' ? null : reply.why,
-        })
-    },
-    cancelRatio() {
-      ratioAsking.cancel()
-      setRatio({ working: null })
-    },
-  }
 }

@@ -9,6 +9,7 @@ import { choose, copy, remove, rename, tryOut, undo } from './change/variants.ts
 import { stationOf } from './edit/groups.ts'
 import type { Wish } from './events.ts'
 import type { State } from './store.ts'
+import { stopStudy, wantStudy } from './studies.ts'
 
 /** The state with its log changed, if there is one. */
 const logged = (state: State, change: Partial<ReadLogged>): State =>
@@ -81,8 +82,10 @@ export function granted(state: State, wish: Wish): State {
       return replaced(state, wish.scenario)
     case 'dismiss':
       return { ...state, notice: null, stopped: null }
-    case 'see against':
-      return { ...state, against: { ...state.against, wanted: true } }
+    case 'want study':
+      return wantStudy(state, wish.study)
+    case 'stop study':
+      return stopStudy(state, wish.study)
     case 'open file':
     case 'open log':
     case 'example log':
@@ -91,8 +94,6 @@ export function granted(state: State, wish: Wish): State {
     case 'again':
     case 'check':
     case 'cancel check':
-    case 'study ratio':
-    case 'cancel ratio':
       return state
   }
 }

@@ -52,7 +52,6 @@ const exampleLog = async (page: Page) => {
 /** The ratio study, worked out. */
 const ratio = async (page: Page) => {
   await page.locator('#F').scrollIntoViewIfNeeded()
-  await page.getByRole('button', { name: 'Work it out', exact: true }).click()
   await page.locator('ratio-zone .handle').waitFor({ timeout: 120_000 })
 }
 

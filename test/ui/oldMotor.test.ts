@@ -13,7 +13,7 @@ const edited = (texts: Readonly<Record<string, string>>) =>
 
 it('is typed into the page and not into the job', () => {
   const now = edited({ power: '3/4 hp', speed: '1725 rpm' })
-  expect(now.against.old).toEqual({ ...NO_OLD_MOTOR, power: '3/4 hp', speed: '1725 rpm' })
+  expect(now.old).toEqual({ ...NO_OLD_MOTOR, power: '3/4 hp', speed: '1725 rpm' })
   expect(toSave(now)).toEqual(example('appleMill'))
   expect(editOld(state(), 'plate.power', '1 hp')).toBeNull()
 })

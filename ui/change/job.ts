@@ -2,6 +2,7 @@
 import type { Scenario, Variant } from '../../sim/scenario.ts'
 import { NO_OLD_MOTOR } from './oldMotor.ts'
 import { AS_FOUND, type Entry, type Result, type State } from '../store.ts'
+import { forgotten, NO_WORKS } from '../study/work.ts'
 
 /** Variants of a scenario from a file that nobody has checked yet: those that are shaped like one. */
 function variantsIn(scenario: Scenario): readonly Variant[] {
@@ -35,8 +36,8 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     slow: false,
     stopped: null,
     check: null,
-    ratio: { working: null, study: null, key: '', why: null },
-    against: { wanted: false, old: NO_OLD_MOTOR, picture: null, key: '', why: null },
+    studies: NO_WORKS,
+    old: NO_OLD_MOTOR,
     undo: null,
     notice: null,
     station: null,
@@ -51,7 +52,8 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
 export const replaced = (state: State, whole: Scenario): State => ({
   ...takeUp(state, whole),
   // The old motor is the reader's, not the job's.
-  against: { ...state.against, picture: null, key: '' },
+  old: state.old,
+  studies: forgotten(state.studies),
   undo: {
     words: `“${String(whole.name).slice(0, 60)}” opened.`,
     scenario: state.scenario,

@@ -52,8 +52,7 @@ export const oldProblem = (problems: readonly Problem[], name: keyof OldMotor): 
 export function editOld(state: State, path: string, text: string | null): State | null {
   const name = OLD_NAMES.find((each) => path === UNDER + each)
   if (!name) return null
-  const old = { ...state.against.old, [name]: text ?? '' }
-  return { ...state, against: { ...state.against, old } }
+  return { ...state, old: { ...state.old, [name]: text ?? '' } }
 }
 
 /** The old motor as read; null while its plate is not told. Without pulleys it is geared as this drive would be. */

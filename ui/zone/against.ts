@@ -15,8 +15,10 @@ import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
 import { heading, tableOf } from '../plot/parts.ts'
 import { type TorqueDrawing, torqueDrawing } from '../plot/torqueChart.ts'
-import type { AgainstWork } from '../store.ts'
+import type { AgainstOld } from '../../sim/rival/picture.ts'
+import type { Work } from '../study/work.ts'
 import { base, buttons } from '../style/base.ts'
+import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
 
 const QUANTITIES = ['power', 'speed', 'motorPulley', 'machinePulley'] as const
@@ -25,7 +27,8 @@ const QUANTITIES = ['power', 'speed', 'motorPulley', 'machinePulley'] as const
 export class AgainstZone extends LitElement {
   static styles = [base, buttons, markStyles, frameStyles, formStyle, studyStyle]
 
-  @property({ attribute: false }) work!: AgainstWork
+  @property({ attribute: false }) work!: Work<AgainstOld>
+  @property({ attribute: false }) old!: OldMotor
   /** The job the picture is drawn for; null while it does not read. */
   @property({ attribute: false }) job: Job | null = null
   @property({ attribute: false }) units!: Units
@@ -36,14 +39,14 @@ export class AgainstZone extends LitElement {
 
   // Not sooner: an element that was there before its module has no properties until then.
   protected firstUpdated(): void {
-    if (!this.work.wanted) wish(this, { kind: 'see against' })
+    if (!this.work.wanted) wish(this, { kind: 'want study', study: 'against' })
   }
 
   protected willUpdate(changed: PropertyValues): void {
     if (changed.size === 1 && changed.has('open')) return
     const { work, job, units } = this
     const { width, k } = this.measured
-    this.drawing = work.picture && job && width > 0 ? torqueDrawing(work.picture, job, units, width, k) : null
+    this.drawing = work.result && job && width > 0 ? torqueDrawing(work.result, job, units, width, k) : null
   }
 
   private field(old: OldMotor, name: keyof OldMotor, problems: readonly Problem[]) {
@@ -56,11 +59,11 @@ export class AgainstZone extends LitElement {
   }
 
   private said(job: Job) {
-    const { work, units } = this
-    const comparison = work.picture?.comparison
+    const { work, old, units } = this
+    const comparison = work.result?.comparison
     if (!comparison)
       return html`<p class="said">${
-        work.old.power === '' || work.old.speed === ''
+        old.power === '' || old.speed === ''
           ? 'Copy power and speed from the old motor’s plate, and its pulleys: its curve is drawn beside these, and the two are compared at the spindle. Horsepower alone does not compare them.'
           : ''
       }</p>`
@@ -70,15 +73,14 @@ export class AgainstZone extends LitElement {
   }
 
   render() {
-    const { work, drawing, units, job, open } = this
-    const { old } = work
+    const { work, old, drawing, units, job, open } = this
     const reading = readOld(old)
     const problems = reading?.ok === false ? reading.problems : []
     return html`<div class="ruler"></div>
       <div class="fields" role="group" aria-label="The old motor">
         ${this.field(old, 'kind', problems)} ${QUANTITIES.map((name) => this.field(old, name, problems))}
       </div>
-      ${work.why === null ? nothing : html`<p class="note bad">It came to nothing: ${work.why}.</p>`}
+      ${work.why === null ? nothing : studyLine(this, 'against', work, false, 'Torque curves', 'Working out its torque')}
       ${
         drawing && job
           ? html`${heading(

@@ -16,10 +16,11 @@ import { heading, pointer, tableOf } from '../plot/parts.ts'
 import { type RatioDrawing, ratioDrawing } from '../plot/ratioChart.ts'
 import { atRatio, ratioKey } from '../plot/ratioCurves.ts'
 import type { Series } from '../plot/shown.ts'
-import type { RatioWork } from '../store.ts'
+import type { Work } from '../study/work.ts'
 import { base, buttons } from '../style/base.ts'
 import { pairs } from './ratioPairs.ts'
 import { secondStyle } from './second.ts'
+import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
 
 /** Half the width of the cross-hair's handle, px before enlarging. */
@@ -29,7 +30,7 @@ const HALF = 36
 export class RatioZone extends LitElement {
   static styles = [base, buttons, secondStyle, markStyles, frameStyles, studyStyle]
 
-  @property({ attribute: false }) work!: RatioWork
+  @property({ attribute: false }) work!: Work<RatioStudy>
   /** The study is of another job than the one asked now. */
   @property({ type: Boolean }) stale = false
   /** The job the study is of, or would be of; null while it does not read. */
@@ -46,42 +47,18 @@ export class RatioZone extends LitElement {
   private drawing: RatioDrawing | null = null
 
   protected willUpdate(changed: Map<PropertyKey, unknown>): void {
-    const { study } = this.work
-    if (
-      changed.has('work') &&
-      changed.get('work') !== undefined &&
-      study !== (changed.get('work') as RatioWork).study
-    )
-      this.at = null
+    const study = this.work.result
+    const before = changed.get('work') as Work<RatioStudy> | undefined
+    if (before && study !== before.result) this.at = null
     if (changed.size === 1 && (changed.has('at') || changed.has('open'))) return
     const { job, units, series } = this
     const { width, k } = this.measured
     this.drawing = study && job && width > 0 ? ratioDrawing(study, job, units, width, k, series) : null
   }
 
-  private ask() {
-    const { working, study, why } = this.work
-    if (working)
-      return html`<div class="ask">
-        <span>Trying ratio after ratio on the whole job …</span>
-        <progress aria-label="Ratio study" max=${working.of} value=${working.t}></progress>
-        <button class="act" @click=${() => wish(this, { kind: 'cancel ratio' })}>Cancel</button>
-      </div>`
-    const words =
-      why !== null
-        ? `It came to nothing: ${why}.`
-        : study === null
-          ? 'The whole job, tried at some 25 ratios between what stalls and what is too slow: it takes a few seconds.'
-          : this.stale
-            ? 'This is of other inputs than those chosen now.'
-            : ''
-    if (words === '') return nothing
-    return html`<div class="ask">
-      <span>${words}</span>
-      <button class="act" ?disabled=${this.job === null} @click=${() => wish(this, { kind: 'study ratio' })}>${
-        study === null ? 'Work it out' : 'Work it out again'
-      }</button>
-    </div>`
+  // Not sooner: an element that was there before its module has no properties until then.
+  protected firstUpdated(): void {
+    if (!this.work.wanted) wish(this, { kind: 'want study', study: 'ratio' })
   }
 
   private tryOf(study: RatioStudy, ratio: number): Try | null {
@@ -179,9 +156,9 @@ export class RatioZone extends LitElement {
   }
 
   render() {
-    const { study } = this.work
+    const study = this.work.result
     const { drawing, units, open } = this
-    return html`<div class="ruler"></div>${this.ask()}
+    return html`<div class="ruler"></div>${studyLine(this, 'ratio', this.work, this.stale, 'Ratio study', 'Trying ratio after ratio on the whole job')}
       ${
         study && drawing
           ? html`${heading(

@@ -1,0 +1,23 @@
+// The drive against the old motor as typed; without one, the drive alone.
+import type { AgainstOld } from '../../sim/rival/picture.ts'
+import { readOld } from '../change/oldMotor.ts'
+import { chosenOf } from '../store.ts'
+import type { Keeper } from './keeper.ts'
+
+export const againstKeeper: Keeper<AgainstOld> = {
+  key(state) {
+    const key = state.asked.get(chosenOf(state).id)
+    // While the old motor does not read, the last picture stays; the first is drawn without it.
+    if (key === undefined || (readOld(state.old)?.ok === false && state.studies.against.result)) return null
+    return `${JSON.stringify(state.old)} ${key}`
+  },
+  async work(state, { pool, signal }) {
+    const reading = state.readings.get(chosenOf(state).id)
+    const old = readOld(state.old)
+    if (!reading?.ok) return null
+    const rival = old?.ok ? old.rival : null
+    const reply = await pool.ask(signal, { kind: 'against', job: reading.job, rival })
+    if (reply.kind === 'against') return { result: reply.picture }
+    return reply.kind === 'cancelled' ? null : { why: reply.why }
+  },
+}

@@ -1,0 +1,21 @@
+// A keeper: when a study is another one, and how it is asked for.
+import type { Progress } from '../../sim/run.ts'
+import type { Pool } from '../../workers/pool.ts'
+import type { State } from '../store.ts'
+
+export interface Asking<T> {
+  readonly signal: AbortSignal
+  readonly pool: Pick<Pool, 'ask'>
+  onProgress(progress: Progress): void
+  /** Shows what there is so far. */
+  onPart(part: T): void
+}
+
+/** What came of it: the study, or why none; null: taken back, or nothing new to show. */
+export type Outcome<T> = { readonly result: T } | { readonly why: string } | null
+
+export interface Keeper<T> {
+  /** Equal for studies that would be equal; null while there is nothing to study. */
+  key(state: State): string | null
+  work(state: State, asking: Asking<T>): Promise<Outcome<T>>
+}

@@ -1,0 +1,19 @@
+// The ratio study of the chosen variant.
+import type { RatioStudy } from '../../sim/studies/ratio.ts'
+import { chosenOf } from '../store.ts'
+import type { Keeper } from './keeper.ts'
+
+export const ratioKeeper: Keeper<RatioStudy> = {
+  key: (state) => state.asked.get(chosenOf(state).id) ?? null,
+  async work(state, { pool, signal, onProgress }) {
+    const { name, changes } = chosenOf(state)
+    const reply = await pool.ask(
+      signal,
+      { kind: 'ratio', scenario: state.scenario, variant: { name, changes } },
+      { onProgress },
+    )
+    if (reply.kind === 'studied')
+      return reply.study.ok ? { result: reply.study } : { why: 'a value needs a look' }
+    return reply.kind === 'cancelled' ? null : { why: reply.why }
+  },
+}
