@@ -10,8 +10,11 @@ export interface ProgressLine {
   clear(): void
 }
 
+/** What progress counts: seconds of a job, told in hours, or points of a study. */
+export type Counts = 'seconds' | 'points'
+
 /** A line that appears once the work has taken a while. */
-export function progressLine(label: string): ProgressLine {
+export function progressLine(label: string, counts: Counts = 'seconds'): ProgressLine {
   const { stderr } = process
   const watching = stderr.isTTY === true
   const started = performance.now()
@@ -23,7 +26,9 @@ export function progressLine(label: string): ProgressLine {
       shown = now
       const left = t > 0 ? ((now - started) * (of - t)) / t / 1000 : Number.NaN
       const rest = Number.isFinite(left) ? `, about ${Math.max(1, Math.round(left))} s left` : ''
-      stderr.write(`\r\x1b[K${label}: ${(t / 3600).toFixed(1)} of ${(of / 3600).toFixed(1)} h${rest}`)
+      const far =
+        counts === 'points' ? `${t} of ${of}` : `${(t / 3600).toFixed(1)} of ${(of / 3600).toFixed(1)} h`
+      stderr.write(`\r\x1b[K${label}: ${far}${rest}`)
     },
     clear() {
       if (watching && shown > 0) stderr.write('\r\x1b[K')

@@ -1,14 +1,16 @@
 // The command line: job files in, answers out. `npm run job -- FILE…`
 import { createWriteStream } from 'node:fs'
 import { parseArgs } from 'node:util'
+import { carryOut, type Skipping } from '../sim/carryOut.ts'
 import { type CrossCheck, crossCheck } from '../sim/crossCheck.ts'
 import type { Job } from '../sim/job.ts'
-import { type Figures, judge } from '../sim/judge.ts'
+import type { Figures } from '../sim/judge.ts'
 import type { Problem } from '../sim/problem.ts'
+import type { PhaseCut } from '../sim/phaseCuts.ts'
 import { parseQuantity } from '../sim/quantity.ts'
-import { run } from '../sim/run.ts'
 import { answerOf, inShort } from '../sim/say/answer.ts'
 import { csvLines } from '../sim/say/csv.ts'
+import { sumText } from '../sim/say/cut.ts'
 import { jobReport } from '../sim/say/report.ts'
 import type { Units } from '../sim/say/units.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
@@ -18,8 +20,9 @@ import { drive, problemLines, say, tell } from './terminal.ts'
 
 const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill demo
   --json            one line of JSON a file: figures, events, ending, effort (SI, °C); use npm run -s
-  --csv OUT         writes the trace as a table, units in the header
+  --csv OUT         writes the trace as a table, units in the header; every cycle is run for it
   --variant NAME    the job with this variant's changes
+  --direct          every cycle of a duty that repeats is run, none skipped
   --cross-check     runs the start with a second, unrelated method and prints the largest difference
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
   --units us|metric units of the answer (us)
@@ -29,6 +32,7 @@ interface Options {
   readonly json: boolean
   readonly csv: string | undefined
   readonly variant: string | undefined
+  readonly direct: boolean
   readonly crossCheck: boolean
   readonly until: number | undefined
   readonly units: Units
@@ -40,9 +44,11 @@ interface Done {
   readonly scenario: Scenario
   readonly variant: Variant | undefined
   readonly job: Job
+  readonly cuts: readonly PhaseCut[]
   readonly notes: readonly Problem[]
   readonly trace: Trace
   readonly figures: Figures
+  readonly skipping: Skipping | null
   readonly check: CrossCheck | null
 }
 
@@ -67,6 +73,8 @@ function options(): { files: string[]; options: Options } | string {
       json: values.json,
       csv: values.csv,
       variant: values.variant,
+      // A table is for other programs: its rows are those of the run itself, each with its own error alone.
+      direct: values.direct || values.csv !== undefined,
       crossCheck: values['cross-check'],
       until: until?.value,
       units: { system: values.units, temperature: values.fahrenheit ? '°F' : '°C' },
@@ -81,6 +89,7 @@ const parse = () =>
       json: { type: 'boolean', default: false },
       csv: { type: 'string' },
       variant: { type: 'string' },
+      direct: { type: 'boolean', default: false },
       'cross-check': { type: 'boolean', default: false },
       until: { type: 'string' },
       units: { type: 'string', default: 'us' },
@@ -92,19 +101,19 @@ const parse = () =>
 function perform(file: string, options: Options): Done | readonly Problem[] {
   const opened = openJob(file, options.variant)
   if (!('reading' in opened)) return opened
-  const { job, notes } = opened.reading
-  const { trace } = drive(run(job), 'Working it out')
+  const { job, cuts, notes } = opened.reading
+  const outcome = drive(carryOut(job, { direct: options.direct }), 'Working it out')
   const check = options.crossCheck
     ? drive(
         crossCheck(job, options.until === undefined ? {} : { until: options.until }),
         'Checking with a second method',
       )
     : null
-  return { ...opened, job, notes, trace, figures: judge(job, trace), check }
+  return { ...opened, job, cuts, notes, ...outcome, check }
 }
 
 const jsonLine = (
-  { file, scenario, variant, job, notes, trace, figures, check }: Done,
+  { file, scenario, variant, job, cuts, notes, trace, figures, skipping, check }: Done,
   units: Units,
 ): string =>
   JSON.stringify({
@@ -117,6 +126,8 @@ const jsonLine = (
     events: trace.marks,
     ending: trace.ending,
     effort: trace.effort,
+    skipping,
+    cuts: cuts.map((cut) => ({ ...cut, how: sumText(cut.how, units) })),
     notes,
     ...(check ? { crossCheck: check } : {}),
   })

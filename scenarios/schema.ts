@@ -59,7 +59,10 @@ export const jobSchema = (): JsonSchema => ({
     typeMode: 'input',
     overrideAction: ({ valibotAction, jsonSchema }) => {
       if (valibotAction.type !== 'metadata') return jsonSchema
-      return inputOf((valibotAction as unknown as { metadata: { field: Field } }).metadata.field)
+      const { field, only } = (valibotAction as unknown as { metadata: { field: Field; only?: string } })
+        .metadata
+      // One kind of several: its group stands for that kind alone.
+      return only === undefined ? inputOf(field) : { title: field.label, const: only }
     },
     overrideSchema: ({ valibotSchema, jsonSchema }) =>
       valibotSchema.type === 'object' ? { ...jsonSchema, ...closed } : jsonSchema,

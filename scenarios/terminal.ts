@@ -1,7 +1,7 @@
 // Writing to a terminal: text from files is shown, and never steers it.
 import type { Problem } from '../sim/problem.ts'
 import type { Progress } from '../sim/run.ts'
-import { progressLine } from './progress.ts'
+import { type Counts, progressLine } from './progress.ts'
 
 /** Names and keys come from files: whatever would steer a terminal is shown as a box. */
 const harmless = (text: string): string =>
@@ -21,8 +21,8 @@ export const problemLines = (file: string, problems: readonly Problem[]): string
     .join('\n')
 
 /** Does long work to its end, telling progress where a person is watching. */
-export function drive<T>(work: Generator<Progress, T>, label: string): T {
-  const line = progressLine(label)
+export function drive<T>(work: Generator<Progress, T>, label: string, counts?: Counts): T {
+  const line = progressLine(label, counts)
   for (;;) {
     const next = work.next()
     if (next.done) {

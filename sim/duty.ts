@@ -1,5 +1,6 @@
 // The duty: phases of work and rest, repeated for a time; and the next known edge in a phase.
 import * as v from 'valibot'
+import { NamedCutFields } from './cuts/named.ts'
 import { quantity, quantityOr, words } from './field.ts'
 import type { Cut } from './parts/machine.ts'
 
@@ -36,6 +37,7 @@ export const PhaseFields = v.object({
       help: 'Fans, pumps and stirring.',
     }),
   ),
+  cut: v.optional(NamedCutFields),
   surge: v.optional(SurgeFields),
 })
 

@@ -58,6 +58,11 @@ export function fill(read: ReadScenario, readings: MotorReadings): FilledMotor |
     if (!sound(motor)) return complaints(readings)
     numbers = motor.numbers
   }
+  return filledWith(read, numbers)
+}
+
+/** The motor of a scenario with these numbers. */
+export function filledWith(read: ReadScenario, numbers: MotorNumbers): FilledMotor {
   const { resistance, constant, brushDrop, dryFriction, windage, inertia, flywheel, ...heat } = numbers
   return {
     winding: { ...read.winding, resistance, constant, brushDrop },

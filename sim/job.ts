@@ -13,9 +13,9 @@ export interface Job {
   readonly accuracy: Accuracy
 }
 
-/** Text that is equal for equal jobs: keys sorted at every level. */
-export function canonical(job: Job): string {
-  return JSON.stringify(job, (_key, value: unknown) =>
+/** Text that is equal for equal jobs, or other plain data: keys sorted at every level. */
+export function canonical(data: unknown): string {
+  return JSON.stringify(data, (_key, value: unknown) =>
     typeof value === 'object' && value !== null && !Array.isArray(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
       : value,

@@ -62,11 +62,11 @@ export function mismatches(read: unknown): Problem[] {
   phases.forEach((_, index) => {
     const path = `duty.phases.${index}`
     cycle += phaseSeconds({ seconds: number(`${path}.lasts`) })
-    if (['torque', 'power', 'fanTorque'].filter((cut) => given(`${path}.${cut}`)).length > 1)
+    if (['torque', 'power', 'fanTorque', 'cut'].filter((cut) => given(`${path}.${cut}`)).length > 1)
       tell(
-        `${path}.torque`,
+        given(`${path}.cut`) ? `${path}.cut` : `${path}.torque`,
         'This step has more than one kind of cut.',
-        'Keep one of torque, power and fanTorque.',
+        'Keep one of torque, power, fanTorque and cut.',
       )
     if (number(`${path}.fanTorque`) > 0 && number(`${path}.speed`) === 0)
       tell(

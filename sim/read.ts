@@ -7,9 +7,11 @@ import { type FilledMotor, fill, readingsOf } from './fill.ts'
 import type { MotorReadings } from './identify/motor.ts'
 import { mismatches } from './mismatches.ts'
 import { notesOf } from './notes.ts'
-import { type Belt, ratio } from './parts/belt.ts'
+import { type Belt, onStep, ratio } from './parts/belt.ts'
+import { wired } from './parts/cutoff.ts'
 import type { Cut } from './parts/machine.ts'
 import type { Plate } from './parts/plate.ts'
+import { type PhaseCut, phaseCuts } from './phaseCuts.ts'
 import type { Problem } from './problem.ts'
 import { readInput, textOf } from './reading.ts'
 import {
@@ -39,6 +41,10 @@ export interface Accepted {
   readonly job: Job
   /** What the job's motor was identified from. */
   readonly motor: MotorReadings
+  /** The cuts that steps name in place of a torque, with the handbook row and spread of each. */
+  readonly cuts: readonly PhaseCut[]
+  /** Every input as read, SI. */
+  readonly fields: ReadScenario
   /** What is worth a look before a run that goes ahead all the same. Worked out when asked for. */
   readonly notes: readonly Problem[]
 }
@@ -103,6 +109,7 @@ export function read(scenario: Scenario, variant?: Variant): Read {
   const crowd = crowdOf(given)
   const whole = crowd > 0 ? withChange(given, STEPS, []) : given
   const parsed = v.safeParse(ScenarioFields, whole)
+  const named = phaseCuts(whole)
   const problems = [
     ...(crowd > 0
       ? [
@@ -113,22 +120,26 @@ export function read(scenario: Scenario, variant?: Variant): Read {
           },
         ]
       : []),
-    ...(variant ? changesAmiss(variant, given) : []),
+    ...(variant ? changesAmiss(variant, scenario, given) : []),
     ...unknownInputs(whole, MOST_PROBLEMS),
     ...(parsed.issues ?? []).slice(0, MOST_ISSUES).map((issue) => problemOf(issue, whole)),
     ...mismatches(parsed.output),
+    ...named.problems,
   ]
   if (problems.length > 0 || !parsed.success)
     return { ok: false, problems: once(problems).slice(0, MOST_PROBLEMS) }
   const motor = readingsOf(parsed.output)
   const filled = fill(parsed.output, motor)
   if (!('winding' in filled)) return { ok: false, problems: filled }
-  const job = jobOf(parsed.output, filled)
+  const { cuts } = named
+  const job = jobOf(parsed.output, filled, cuts)
   let notes: readonly Problem[] | undefined
   return {
     ok: true,
     job,
     motor,
+    cuts,
+    fields: parsed.output,
     get notes() {
       notes ??= notesOf(whole, job, motor)
       return notes
@@ -147,9 +158,10 @@ const once = (problems: readonly Problem[]): Problem[] =>
   problems.filter(({ path }, index) => problems.findIndex((other) => other.path === path) === index)
 
 /** Changes of a variant that change nothing, since the scenario has no such place. */
-const changesAmiss = ({ changes }: Variant, whole: Scenario): Problem[] =>
+const changesAmiss = ({ changes }: Variant, before: Scenario, whole: Scenario): Problem[] =>
   Object.entries(changes).flatMap(([path, text]) => {
-    if (schemaAt(path) === null) return { path, wrong: 'No input has this name.', wouldDo: suggest(path) }
+    const known = schemaAt(path, whole) ?? (text === null ? schemaAt(path, before) : null)
+    if (known === null) return { path, wrong: 'No input has this name.', wouldDo: suggest(path, whole) }
     if (text === null || givenAt(whole, path) !== undefined) return []
     return { path, wrong: 'The job has no such step.', wouldDo: 'Steps are numbered from 0.' }
   })
@@ -157,7 +169,7 @@ const changesAmiss = ({ changes }: Variant, whole: Scenario): Problem[] =>
 /** An issue of the schema library, told by the field it stands at. */
 function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
   const path = (v.getDotPath(issue) ?? '').replace(/\.(value|source|low|high)$/, '')
-  const schema = path === '' ? null : schemaAt(path)
+  const schema = path === '' ? null : schemaAt(path, scenario)
   const field = schema && fieldOf(schema)
   const given = givenAt(scenario, path)
   if (schema && field) {
@@ -180,6 +192,11 @@ function problemOf(issue: v.BaseIssue<unknown>, scenario: Scenario): Problem {
 /** Spindle speed under which a constant-power cut asks no more torque, where nothing is asked. rad/s */
 const SLOW = 1
 
+function namedCut({ law, torque, power, speed }: PhaseCut): Cut {
+  if (law === 'power') return { kind: 'power', power, fullAbove: speed / 4 }
+  return law === 'fan' ? { kind: 'fan', coefficient: torque / (speed * speed) } : { kind: 'torque', torque }
+}
+
 function cutOf(phase: ReadScenario['duty']['phases'][number]): Cut {
   if (phase.power !== undefined)
     return { kind: 'power', power: phase.power, fullAbove: phase.speed > 0 ? phase.speed / 4 : SLOW }
@@ -188,17 +205,19 @@ function cutOf(phase: ReadScenario['duty']['phases'][number]): Cut {
   return { kind: 'torque', torque: phase.torque ?? 0 }
 }
 
-function dutyOf({ duty, heat }: ReadScenario): Duty {
+function dutyOf({ duty, heat }: ReadScenario, cuts: readonly PhaseCut[]): Duty {
+  const byPhase = new Map(cuts.map((cut) => [cut.phase, cut]))
   return {
-    phases: duty.phases.map(
-      (phase): Phase => ({
+    phases: duty.phases.map((phase, index): Phase => {
+      const named = byPhase.get(index)
+      return {
         name: phase.name,
         seconds: phase.lasts,
-        speed: phase.speed,
-        cut: cutOf(phase),
+        speed: named ? named.speed : phase.speed,
+        cut: named ? namedCut(named) : cutOf(phase),
         surge: phase.surge ?? null,
-      }),
-    ),
+      }
+    }),
     seconds: duty.repeatFor,
     startC: duty.start ?? heat.air,
   }
@@ -213,14 +232,25 @@ function carrying(belt: Belt, plate: Partial<Plate>): Belt {
   return { ...belt, carries: (CARRIES * power * ratio(belt)) / speed }
 }
 
-function jobOf(read: ReadScenario, { winding, rotor, heat }: FilledMotor): Job {
+/** The job of the inputs as read, with its motor's numbers and the cuts that steps name. */
+export function jobOf(read: ReadScenario, { winding, rotor, heat }: FilledMotor, cuts: readonly PhaseCut[]): Job {
   const { supply, controller, belt, machine, cutoff, plate } = read
   const lumpy =
     plate.amps !== undefined && plate.speed !== undefined ? { amps: plate.amps, speed: plate.speed } : null
   return frozen({
-    parts: { supply, controller, winding, rotor, belt: carrying(belt, plate), machine, heat, cutoff, lumpy },
+    parts: {
+      supply,
+      controller,
+      winding,
+      rotor,
+      belt: carrying(onStep(belt), plate),
+      machine,
+      heat,
+      cutoff: wired(cutoff),
+      lumpy,
+    },
     plate,
-    duty: dutyOf(read),
+    duty: dutyOf(read, cuts),
     accuracy: 'default',
   })
 }

@@ -75,10 +75,36 @@ export interface Input {
 
 type Schema = v.GenericSchema
 
-/** The parts of a group of inputs, by name; null for a single input. */
-export function entriesOf(schema: Schema): Readonly<Record<string, Schema>> | null {
+type Entries = Readonly<Record<string, Schema>>
+
+/** A group whose inputs go by its kind. */
+interface Kinds {
+  readonly key: string
+  readonly options: readonly { readonly entries: Entries }[]
+}
+
+/**
+ * The parts of a group of inputs, by name; null for a single input. `given` is the group as written: the parts of a
+ * group that comes in kinds go by it, and without a kind there is that alone.
+ */
+export function entriesOf(schema: Schema, given?: unknown): Entries | null {
   const inner = unwrap(schema)
-  return 'entries' in inner ? (inner.entries as Record<string, Schema>) : null
+  if ('entries' in inner) return inner.entries as Entries
+  if (!inKinds(inner)) return null
+  return ofKind(inner, given)?.entries ?? { [inner.key]: inner.options[0].entries[inner.key] }
+}
+
+const inKinds = (inner: Schema): inner is Schema & Kinds => inner.type === 'variant'
+
+const ofKind = ({ key, options }: Kinds, given: unknown) => {
+  const kind = property(given, key)
+  return options.find(({ entries }) => 'literal' in entries[key] && entries[key].literal === kind)
+}
+
+/** True for a group that comes in kinds, and is of none of them: what its parts are nobody can tell. */
+export function ofNoKind(schema: Schema, given: unknown): boolean {
+  const inner = unwrap(schema)
+  return inKinds(inner) && ofKind(inner, given) === undefined
 }
 
 /** The schema of a list's items, or null. A list with limits keeps its array inside a pipe, which carries `item` too. */
@@ -87,15 +113,20 @@ export function itemOf(schema: Schema): Schema | null {
   return 'item' in inner ? (inner.item as Schema) : null
 }
 
-/** The schema at a path such as "duty.phases.0.lasts", or null where there is no such input. */
-export function schemaAt(path: string): Schema | null {
+/**
+ * The schema at a path such as "duty.phases.0.lasts" of a scenario, or null where there is no such input. Without the
+ * scenario, groups that come in kinds hold their kind alone.
+ */
+export function schemaAt(path: string, scenario?: unknown): Schema | null {
   let schema: Schema = ScenarioFields
+  let given = scenario
   for (const key of path.split('.')) {
-    const entries = entriesOf(schema)
+    const entries = entriesOf(schema, given)
     const item = itemOf(schema)
     if (entries && Object.hasOwn(entries, key)) schema = entries[key]
     else if (item && /^\d{1,6}$/.test(key)) schema = item
     else return null
+    given = property(given, key)
   }
   return schema
 }
@@ -116,7 +147,7 @@ const textIn = (given: unknown, key: string): string | null => {
 
 /** An input as it stands; null where the path names none. */
 export function inputAt(scenario: unknown, path: string): Input | null {
-  const schema = schemaAt(path)
+  const schema = schemaAt(path, scenario)
   const field = schema && fieldOf(schema)
   if (!schema || !field) return null
   const given = givenAt(scenario, path)
@@ -144,10 +175,12 @@ export function inputsOf(scenario: unknown, under = ''): Input[] {
     const below = (key: string) => (path === '' ? key : `${path}.${key}`)
     const item = itemOf(schema)
     const list = givenAt(scenario, path)
+    // A group that comes in kinds has no inputs before it has one.
+    if (list === undefined && ofNoKind(schema, list)) return
     if (item && Array.isArray(list)) for (const index of list.keys()) visit(item, below(String(index)))
-    for (const [key, entry] of Object.entries(entriesOf(schema) ?? {})) visit(entry, below(key))
+    for (const [key, entry] of Object.entries(entriesOf(schema, list) ?? {})) visit(entry, below(key))
   }
-  const start = under === '' ? ScenarioFields : schemaAt(under)
+  const start = under === '' ? ScenarioFields : schemaAt(under, scenario)
   if (start) visit(start, under)
   return found
 }
@@ -158,7 +191,7 @@ export function inputsOf(scenario: unknown, under = ''): Input[] {
  * change nothing.
  */
 export function withChange(scenario: Scenario, path: string, value: unknown): Scenario {
-  if (schemaAt(path) === null) return scenario
+  if (schemaAt(path, scenario) === null) return scenario
   const change = (schema: Schema, target: unknown, keys: readonly string[]): unknown => {
     const [key, ...rest] = keys
     if (key === undefined) return value
@@ -174,7 +207,7 @@ export function withChange(scenario: Scenario, path: string, value: unknown): Sc
     }
     const group = typeof target === 'object' && target !== null && !Array.isArray(target)
     const copy: Record<string, unknown> = group ? { ...target } : {}
-    const inner = entriesOf(schema)?.[key]
+    const inner = entriesOf(schema, target)?.[key]
     const next = takesOut || !inner ? undefined : change(inner, property(copy, key), rest)
     if (next === undefined) delete copy[key]
     else copy[key] = next
@@ -189,6 +222,12 @@ export function variantsOf(scenario: unknown): readonly Variant[] {
   return Array.isArray(given) ? given.filter((each) => v.is(VariantFields, each)) : []
 }
 
+/** What is taken out goes first, then kinds, then what the new kinds hold: whatever the order in the file. */
+const turn = ([path, text]: readonly [string, string | null]): number =>
+  text === null ? 0 : path.endsWith('.kind') ? 1 : 2
+
 /** A scenario with a variant's changes put in. */
 export const withVariant = (scenario: Scenario, variant: Variant): Scenario =>
-  Object.entries(variant.changes).reduce((changed, [path, text]) => withChange(changed, path, text), scenario)
+  Object.entries(variant.changes)
+    .sort((one, other) => turn(one) - turn(other))
+    .reduce((changed, [path, text]) => withChange(changed, path, text), scenario)

@@ -4,7 +4,7 @@ import { fieldOf } from './field.ts'
 import { nearest } from './nearest.ts'
 import type { Problem } from './problem.ts'
 import { keysOf } from './reading.ts'
-import { entriesOf, itemOf, ScenarioFields, schemaAt } from './scenario.ts'
+import { entriesOf, givenAt, itemOf, ofNoKind, ScenarioFields, schemaAt } from './scenario.ts'
 
 /** What is wrong where a text, a number or a list stands in place of a group. */
 export const NO_GROUP = {
@@ -26,7 +26,7 @@ export function unknownInputs(scenario: unknown, most: number): Problem[] {
         visit(item, each, `${path}${index}.`)
       })
     const field = fieldOf(schema)
-    const entries = entriesOf(schema)
+    const entries = entriesOf(schema, value)
     const known = field ? keysOf(field) : Object.keys(entries ?? {})
     if (known.length === 0) return
     if (Array.isArray(value)) {
@@ -34,6 +34,7 @@ export function unknownInputs(scenario: unknown, most: number): Problem[] {
       found.push({ path: path.slice(0, -1), ...NO_GROUP })
       return
     }
+    if (ofNoKind(schema, value)) return
     for (const [key, each] of Object.entries(value)) {
       const here = `${path}${key.slice(0, LONGEST_NAME)}`
       if (entries && known.includes(key)) visit(entries[key], each, `${here}.`)
@@ -46,10 +47,12 @@ export function unknownInputs(scenario: unknown, most: number): Problem[] {
 }
 
 /** What a path that names no input may have meant. */
-export function suggest(path: string): string {
+export function suggest(path: string, scenario: unknown): string {
   const at = path.lastIndexOf('.')
-  const parent = at < 0 ? ScenarioFields : schemaAt(path.slice(0, at))
-  return meant(path.slice(at + 1), Object.keys((parent && entriesOf(parent)) ?? {}))
+  const over = path.slice(0, Math.max(at, 0))
+  const parent = at < 0 ? ScenarioFields : schemaAt(over, scenario)
+  const given = at < 0 ? scenario : givenAt(scenario, over)
+  return meant(path.slice(at + 1), Object.keys((parent && entriesOf(parent, given)) ?? {}))
 }
 
 function meant(name: string, known: readonly string[]): string {

@@ -26,8 +26,8 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'browser',
-          // A real browser on a busy machine: a page that was slow once may be asked again.
-          retry: 2,
+          // A real browser on a busy machine: what it will show may take a while.
+          expect: { poll: { timeout: 30_000 } },
           include: ['test/browser/**/*.test.ts'],
           testTimeout: 180_000,
           hookTimeout: 180_000,

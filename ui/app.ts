@@ -2,13 +2,16 @@
 import { html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { answerOf } from '../sim/say/answer.ts'
+import { skippingWords } from '../sim/say/skipping.ts'
 import { coolingTries, largerPulley, nextTry, pulleyTry } from './change/tries.ts'
 import { heatInUse, motorKey } from './change/warmUp.ts'
 import { demos } from './demos.ts'
 import { type Wish, wish } from './events.ts'
 import { AS_FOUND, chosenOf, type State, type Store } from './store.ts'
 import { isStale } from './studies.ts'
+import { isTyping, stepOf } from './keep/keys.ts'
 import { whenNear } from './near.ts'
+import { lengthText } from './plot/dutyEdges.ts'
 import { formOf, linesOf, remembered, shownJob } from './view.ts'
 import { seriesOf } from './zone/shownJob.ts'
 import type { AgainstZone } from './zone/against.ts'
@@ -19,6 +22,7 @@ import './bar/topBar.ts'
 import './bar/undoNote.ts'
 import './zone/answer.ts'
 import './zone/bench.ts'
+import './zone/dutyRow.ts'
 import './zone/logLine.ts'
 import './zone/notes.ts'
 import './zone/overTime.ts'
@@ -62,14 +66,27 @@ export class Page extends LitElement {
     super.connectedCallback()
     this.forget = this.store.subscribe(() => this.requestUpdate())
     this.addEventListener('wish', (event) => this.grant(event.detail))
+    window.addEventListener('keydown', this.stepKey)
     this.addEventListener('moment', ({ detail }) => wish(this, { kind: 'moment', t: detail.t }))
+    this.addEventListener('step', ({ detail: { index, seconds, during } }) =>
+      wish(this, { kind: 'edit', path: `duty.phases.${index}.lasts`, text: lengthText(seconds), during }),
+    )
     this.addEventListener('window', ({ detail }) => wish(this, { kind: 'window', ...detail }))
   }
 
   disconnectedCallback(): void {
     super.disconnectedCallback()
     this.forget?.()
+    window.removeEventListener('keydown', this.stepKey)
     this.stopWatching?.()
+  }
+
+  /** Ctrl+Z and its like, except where a text is being typed: that has an undo of its own. */
+  private stepKey = (event: KeyboardEvent) => {
+    const step = stepOf(event)
+    if (!step || isTyping(event)) return
+    event.preventDefault()
+    this.grant({ kind: step })
   }
 
   /** The studies come when they are near: nobody waits for them at the first answer. */
@@ -131,7 +148,8 @@ export class Page extends LitElement {
     return html`
       <a class="skip" href="#A">Skip to the answer</a>
       <header>
-        <top-bar .job=${String(state.scenario.name ?? '')} .demos=${demos} .zones=${ZONES}
+        <top-bar .job=${String(state.scenario.name ?? '')} .slot=${state.slot} .shelf=${state.shelf}
+          ?undoable=${state.history.past.length > 0} ?redoable=${state.history.future.length > 0} .demos=${demos} .zones=${ZONES}
           .settings=${settings}></top-bar>
       </header>
       <undo-note .undo=${state.undo}></undo-note>
@@ -147,7 +165,9 @@ export class Page extends LitElement {
         </section>
         <section class="zone" id="B" tabindex="-1" aria-label="Over time">
           <span class="letter" aria-hidden="true">B</span>
-          <div class="zone-head"><h2>Over time</h2><p>Drag across the charts: the drive line above follows.</p></div>
+          <div class="zone-head"><h2>Over time</h2><p>Drag across the charts: the drive line above follows.${
+            shown?.result.skipping ? html` ${skippingWords(shown.result.skipping)}` : nothing
+          }</p></div>
           ${
             logged?.kind === 'read'
               ? html`<log-line .logged=${logged} .result=${shown?.result ?? null} .units=${units} ?inUse=${inUse}></log-line>`
@@ -156,7 +176,8 @@ export class Page extends LitElement {
           ${
             lines.length > 0
               ? html`<over-time .shown=${lines} .log=${logged?.kind === 'read' && logged.shown ? logged.log : null} .units=${units} .at=${state.moment} .windowFrom=${shownWindow[0]}
-                  .windowTo=${shownWindow[1]}></over-time>`
+                  .windowTo=${shownWindow[1]} .duty=${reading?.ok ? reading.job.duty : null}></over-time>
+                <duty-row .form=${this.form(state)}></duty-row>`
               : nothing
           }
         </section>

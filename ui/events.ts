@@ -1,4 +1,5 @@
 // What the page can be asked for: one union, sent up from wherever a person clicks or types.
+import type { CutName } from '../sim/cuts/index.ts'
 import type { Scenario } from '../sim/scenario.ts'
 import type { Station } from '../sim/say/stations.ts'
 import type { Units } from '../sim/say/units.ts'
@@ -7,15 +8,23 @@ import type { Size, Theme } from './settings.ts'
 import type { StudyName } from './study/work.ts'
 
 /** Kinds of cut a step can have. */
-export type CutKind = 'none' | 'torque' | 'power' | 'fanTorque'
+export type CutKind = 'none' | 'torque' | 'power' | 'fanTorque' | 'cut'
 
 /** Something a person asks of the page. Paths are those of the scenario; ids are those of the store's variants. */
 export type Wish =
-  | { readonly kind: 'edit'; readonly path: string; readonly text: string | null }
+  | {
+      readonly kind: 'edit'
+      readonly path: string
+      readonly text: string | null /** Names a drag: its changes are undone as one. */
+      readonly during?: string
+    }
   | { readonly kind: 'add step' }
   | { readonly kind: 'remove step'; readonly index: number }
   | { readonly kind: 'cut kind'; readonly index: number; readonly cut: CutKind }
+  | { readonly kind: 'work'; readonly index: number; readonly work: CutName }
   | { readonly kind: 'surge'; readonly index: number; readonly on: boolean }
+  | { readonly kind: 'add old step' }
+  | { readonly kind: 'remove old step'; readonly index: number }
   | { readonly kind: 'add reading'; readonly of: ReadingPath }
   | { readonly kind: 'remove reading'; readonly of: ReadingPath; readonly index: number }
   | { readonly kind: 'choose'; readonly id: string }
@@ -24,6 +33,7 @@ export type Wish =
   | { readonly kind: 'rename'; readonly id: string; readonly name: string }
   | { readonly kind: 'try'; readonly name: string; readonly changes: Readonly<Record<string, string | null>> }
   | { readonly kind: 'undo' }
+  | { readonly kind: 'redo' }
   | { readonly kind: 'forget undo' }
   | { readonly kind: 'open station'; readonly station: Station | null }
   | { readonly kind: 'go to field'; readonly path: string }
@@ -42,6 +52,10 @@ export type Wish =
   | { readonly kind: 'forget log' }
   | { readonly kind: 'use heat' }
   | { readonly kind: 'save' }
+  | { readonly kind: 'copy link' }
+  | { readonly kind: 'open link'; readonly hash: string }
+  | { readonly kind: 'open kept'; readonly slot: string }
+  | { readonly kind: 'throw away'; readonly slot: string }
   | { readonly kind: 'dismiss' }
   | { readonly kind: 'cancel' }
   | { readonly kind: 'again' }

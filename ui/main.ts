@@ -4,10 +4,12 @@ import './tokens.css'
 import './style/sheet.css'
 import { createPool } from '../workers/seats/browser.ts'
 import './app.ts'
-import { takeUp } from './change/job.ts'
 import { startChecker } from './check.ts'
+import { startCloseUp } from './closeUp.ts'
 import { demos } from './demos.ts'
 import { dropsOn } from './drop.ts'
+import { opening, startAutosave } from './keep/autosave.ts'
+import { carriesJob } from './keep/link.ts'
 import { grant } from './effects.ts'
 import { startRunner } from './runner.ts'
 import { loadSettings } from './settings.ts'
@@ -15,14 +17,26 @@ import { startStudies } from './studies.ts'
 import { createStore } from './store.ts'
 
 const settings = loadSettings(() => localStorage, matchMedia('(prefers-color-scheme: dark)').matches)
-const store = createStore(takeUp({ settings, made: 0 }, demos[0]))
+const store = createStore(opening(() => localStorage, { settings }, demos[0]))
 const pool = createPool()
 const runner = startRunner(store, pool)
 const checker = startChecker(store, pool)
 startStudies(store, pool)
+startCloseUp(store, pool)
+const autosave = startAutosave(store, () => localStorage)
 
 const page = document.createElement('dw-page')
 page.store = store
-page.grant = (wish) => void grant(store, runner, checker, wish)
+page.grant = (wish) => void grant(store, runner, checker, autosave, wish)
 document.body.replaceChildren(page)
 dropsOn(document.body, page.grant)
+
+/** A job in the address is taken up, and leaves the address: what is edited after would be lost by a reload. */
+const openLink = () => {
+  const { hash } = location
+  if (!carriesJob(hash)) return
+  history.replaceState(null, '', location.pathname + location.search)
+  page.grant({ kind: 'open link', hash })
+}
+addEventListener('hashchange', openLink)
+openLink()

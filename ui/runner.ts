@@ -73,9 +73,9 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     watchSlow()
   }
 
-  const arrived = (id: string, { text, job, key, reading, trace, figures }: Result) =>
+  const arrived = (id: string, { text, job, key, reading, trace, figures, skipping }: Result) =>
     store.change((state) => {
-      const result: Result = { text, job, key, reading, trace, figures }
+      const result: Result = { text, job, key, reading, trace, figures, skipping }
       const next = { ...state, results: new Map(state.results).set(id, result) }
       return id === state.chosen ? withView(next, result, !state.results.has(id) && state.moment === 0) : next
     })
@@ -137,6 +137,12 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
 
 /** Results of the variants there are, and of those that undo would bring back. */
 function kept(state: State): State['results'] {
-  const ids = new Set([...entriesOf(state), ...(state.undo?.variants ?? [])].map(({ id }) => id))
+  const ids = new Set(
+    [
+      ...entriesOf(state),
+      ...(state.history.past.at(-1)?.variants ?? []),
+      ...(state.history.future.at(-1)?.variants ?? []),
+    ].map(({ id }) => id),
+  )
   return new Map([...state.results].filter(([id]) => ids.has(id)))
 }

@@ -1,4 +1,6 @@
 // The store: the one object on the page that changes. Its state is replaced whole, never written into.
+import type { Skipping } from '../sim/carryOut.ts'
+import type { Part } from '../sim/cycles/exact.ts'
 import type { CrossCheck } from '../sim/crossCheck.ts'
 import type { Job } from '../sim/job.ts'
 import type { Figures } from '../sim/judge.ts'
@@ -10,6 +12,8 @@ import type { Trace } from '../sim/trace.ts'
 import type { Logged } from './change/warmUp.ts'
 import type { Drafts } from './edit/readings.ts'
 import type { OldMotor } from './change/oldMotor.ts'
+import type { History } from './keep/history.ts'
+import type { Listed } from './keep/shelf.ts'
 import type { Settings } from './settings.ts'
 import type { Works } from './study/work.ts'
 
@@ -30,6 +34,9 @@ export interface Result {
   readonly reading: Accepted
   readonly trace: Trace
   readonly figures: Figures
+  /** Which turns of the duty were run, where not all were; and the part in which all are, since somebody looked closely. */
+  readonly skipping: Skipping | null
+  readonly close?: Part
 }
 
 /** An answer that is being worked out: how far it has got, and of how much (s of the job); ms of the page's clock when asked. */
@@ -46,14 +53,6 @@ export type Check =
   | { readonly kind: 'done'; readonly key: string; readonly comparison: CrossCheck }
   | { readonly kind: 'stopped'; readonly key: string; readonly why: string }
 
-/** What undo goes back to. */
-export interface Undo {
-  readonly words: string
-  readonly scenario: Scenario
-  readonly variants: readonly Entry[]
-  readonly chosen: string
-}
-
 /** A message to the reader about the page as a whole. */
 export interface Notice {
   readonly words: string
@@ -61,6 +60,8 @@ export interface Notice {
 }
 
 export interface State {
+  /** Where the job is kept. */
+  readonly slot: string
   /** The job as written, without its variants. */
   readonly scenario: Scenario
   readonly variants: readonly Entry[]
@@ -86,7 +87,11 @@ export interface State {
   /** What is studied on the lower sheet; and the old motor as typed, for one of them. */
   readonly studies: Works
   readonly old: OldMotor
-  readonly undo: Undo | null
+  readonly history: History
+  /** Jobs kept in this browser. */
+  readonly shelf: readonly Listed[]
+  /** What was just done, with the way back offered for a while. */
+  readonly undo: string | null
   readonly notice: Notice | null
   readonly station: Station | null
   /** The field to bring into view; the number makes a second wish for the same field a new one. */

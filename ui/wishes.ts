@@ -1,13 +1,15 @@
 // Wishes that only change the state: each to its own function. Those that reach out of the page are in effects.ts.
 import { addReading, editBench, removeReading } from './change/bench.ts'
-import { changeCut, changeSurge, edit } from './change/inputs.ts'
+import { changeCut, changeWork, withOtherSpeed } from './change/cuts.ts'
+import { changeSurge, edit } from './change/inputs.ts'
 import { replaced } from './change/job.ts'
-import { editOld } from './change/oldMotor.ts'
+import { addOldStep, editOld, removeOldStep } from './change/oldMotor.ts'
 import { addStep, removeStep } from './change/steps.ts'
 import { type ReadLogged, useHeat } from './change/warmUp.ts'
-import { choose, copy, remove, rename, tryOut, undo } from './change/variants.ts'
+import { choose, copy, remove, rename, tryOut } from './change/variants.ts'
 import { stationOf } from './edit/groups.ts'
 import type { Wish } from './events.ts'
+import { noted, redo, undo } from './keep/history.ts'
 import type { State } from './store.ts'
 import { stopStudy, wantStudy } from './studies.ts'
 
@@ -16,14 +18,24 @@ const logged = (state: State, change: Partial<ReadLogged>): State =>
   state.logged?.kind === 'read' ? { ...state, logged: { ...state.logged, ...change } } : state
 
 /** The state after a wish; the same one where the wish is none of the state's. */
-export function granted(state: State, wish: Wish): State {
+export const granted = (state: State, wish: Wish): State => {
+  if (wish.kind === 'undo') return undo(state)
+  if (wish.kind === 'redo') return redo(state)
+  return noted(state, changed(state, wish), (wish.kind === 'edit' && wish.during) || null)
+}
+
+function changed(state: State, wish: Wish): State {
   switch (wish.kind) {
     case 'edit':
       return (
         editOld(state, wish.path, wish.text) ??
         editBench(state, wish.path, wish.text) ??
-        edit(state, { [wish.path]: wish.text })
+        edit(state, withOtherSpeed(state, wish.path, wish.text))
       )
+    case 'add old step':
+      return addOldStep(state)
+    case 'remove old step':
+      return removeOldStep(state, wish.index)
     case 'add reading':
       return addReading(state, wish.of)
     case 'remove reading':
@@ -44,6 +56,8 @@ export function granted(state: State, wish: Wish): State {
       return removeStep(state, wish.index)
     case 'cut kind':
       return changeCut(state, wish.index, wish.cut)
+    case 'work':
+      return changeWork(state, wish.index, wish.work)
     case 'surge':
       return changeSurge(state, wish.index, wish.on)
     case 'choose':
@@ -56,8 +70,6 @@ export function granted(state: State, wish: Wish): State {
       return rename(state, wish.id, wish.name)
     case 'try':
       return tryOut(state, wish.name, wish.changes)
-    case 'undo':
-      return undo(state)
     case 'forget undo':
       return { ...state, undo: null }
     case 'open station':
@@ -86,10 +98,16 @@ export function granted(state: State, wish: Wish): State {
       return wantStudy(state, wish.study)
     case 'stop study':
       return stopStudy(state, wish.study)
+    case 'undo':
+    case 'redo':
     case 'open file':
     case 'open log':
     case 'example log':
     case 'save':
+    case 'copy link':
+    case 'open link':
+    case 'open kept':
+    case 'throw away':
     case 'cancel':
     case 'again':
     case 'check':

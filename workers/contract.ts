@@ -1,31 +1,36 @@
 // What crosses between a page and a worker: tasks out, replies and progress back, all of it plain data.
+import type { Outcome } from '../sim/carryOut.ts'
 import type { CrossCheck } from '../sim/crossCheck.ts'
+import type { Part } from '../sim/cycles/exact.ts'
 import type { Job } from '../sim/job.ts'
-import type { Figures } from '../sim/judge.ts'
 import type { Refused } from '../sim/read.ts'
 import type { AgainstOld } from '../sim/rival/picture.ts'
 import type { Rival } from '../sim/rival/rival.ts'
 import type { Progress } from '../sim/run.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
+import type { PointOf, PointStudy, Spec } from '../sim/studies/points.ts'
 import type { RatioStudy } from '../sim/studies/ratio.ts'
-import type { Trace } from '../sim/trace.ts'
 
 export type Task =
-  | { readonly kind: 'run'; readonly job: Job }
+  /** `close`: the part of the job looked at closely, whose rows are to be exact. */
+  | { readonly kind: 'run'; readonly job: Job; readonly close?: Part }
   /** Both methods, up to the first opening, the job's end or `until` (s). */
   | { readonly kind: 'check'; readonly job: Job; readonly until?: number }
   /** Which reductions do the job, as it is with a variant. */
   | { readonly kind: 'ratio'; readonly scenario: Scenario; readonly variant: Variant }
   /** The drive against the old motor, or alone. */
   | { readonly kind: 'against'; readonly job: Job; readonly rival: Rival | null }
+  /** A stretch of a study of points, `from` ≤ n < `until`: asked through `spread`. */
+  | { readonly kind: 'points'; readonly spec: Spec; readonly from: number; readonly until: number }
 export type Kind = Task['kind']
 
 /** What a task of each kind comes to. */
 export interface Answers {
-  run: { readonly kind: 'done'; readonly trace: Trace; readonly figures: Figures }
+  run: Outcome & { readonly kind: 'done' }
   check: { readonly kind: 'checked'; readonly comparison: CrossCheck }
   ratio: { readonly kind: 'studied'; readonly study: RatioStudy | Refused }
   against: { readonly kind: 'against'; readonly picture: AgainstOld }
+  points: { readonly kind: 'points'; readonly points: readonly PointOf<PointStudy>[] }
 }
 export type Answer = Answers[Kind]
 

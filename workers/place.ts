@@ -8,6 +8,7 @@ export interface Entry {
   readonly call: number
   readonly task: Task
   readonly urgent: boolean
+  readonly batch: number | undefined
   progress(progress: Progress): void
   settle(reply: Reply): void
 }
@@ -30,8 +31,8 @@ export interface Place {
 export const ROUND = 3000
 const SILENT_ROUNDS = 3
 
-/** A place whose worker is started at once; `freed` tells when it can take a task again. */
-export function place(make: SeatMaker, freed: () => void): Place {
+/** A place whose worker is started at once where it is to be `warm`; `freed` tells when it can take a task again. */
+export function place(make: SeatMaker, warm: boolean, freed: () => void): Place {
   let seat: Seat | null = null
   let entry: Entry | null = null
   let ready = false
@@ -68,7 +69,7 @@ export function place(make: SeatMaker, freed: () => void): Place {
   }
 
   try {
-    fill()
+    if (warm) fill()
   } catch {
     // The first task tries again, and is told why not.
   }

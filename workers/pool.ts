@@ -1,4 +1,4 @@
-// A queue before a few workers: urgent tasks first, then the newest; every promise settles, whatever dies.
+// A queue before a few workers: urgent tasks first, then the newest, batches last; every promise settles, whatever dies.
 import type { Job } from '../sim/job.ts'
 import type { Progress } from '../sim/run.ts'
 import type { Kind, Reply, Task } from './contract.ts'
@@ -9,7 +9,12 @@ export interface Asking {
   readonly onProgress?: (progress: Progress) => void
   /** Goes before all that is not. */
   readonly urgent?: boolean
+  /** Part of a batch: batches go after all else, the one with the greatest number first, its parts as they were asked. */
+  readonly batch?: number
 }
+
+/** Workers that are started before there is work for them. */
+const WARM = 2
 
 /**
  * Nothing here rejects: what goes wrong is the reply. An aborted signal is answered 'cancelled' at once, and no
@@ -31,7 +36,20 @@ export interface Pool {
   close(): void
 }
 
-/** A pool of `seats` workers, started at once. */
+/**
+ * Seats for a machine of so many cores: one less for studies, so that the page itself has one, one at least; and one
+ * more that is kept for what somebody waits for, idle most of the time. Beyond a dozen and a half a study gains nothing.
+ */
+export const seatsFor = (cores: number): number => Math.min(16, Math.max(1, cores - 1)) + 1
+
+/** Whether one entry goes before another that was asked before it. */
+function overtakes(next: Entry, first: Entry): boolean {
+  if (next.urgent !== first.urgent) return next.urgent
+  if (next.batch === undefined) return true
+  return first.batch !== undefined && next.batch > first.batch
+}
+
+/** A pool of `seats` workers, the first two started at once. Where there are two, one is kept for urgent tasks. */
 export function pool(make: SeatMaker, seats: number): Pool {
   const queue: Entry[] = []
   let calls = 0
@@ -42,13 +60,15 @@ export function pool(make: SeatMaker, seats: number): Pool {
     while (queue.length > 0) {
       const free = places.find(({ taken, entry }) => taken && !entry) ?? places.find(({ entry }) => !entry)
       if (!free) return
-      const urgent = queue.findLastIndex((entry) => entry.urgent)
-      const [next] = queue.splice(urgent < 0 ? queue.length - 1 : urgent, 1)
+      const next = queue.reduce((first, entry) => (overtakes(entry, first) ? entry : first))
+      const unhurried = places.filter(({ entry }) => entry && !entry.urgent).length
+      if (!next.urgent && unhurried >= Math.max(1, seats - 1)) return
+      queue.splice(queue.indexOf(next), 1)
       free.start(next)
     }
   }
 
-  const places: Place[] = Array.from({ length: seats }, () => place(make, advance))
+  const places: Place[] = Array.from({ length: seats }, (_, n) => place(make, n < WARM, advance))
   const rounds = setInterval(() => {
     for (const each of places) each.round()
   }, ROUND)
@@ -56,7 +76,7 @@ export function pool(make: SeatMaker, seats: number): Pool {
   const ask = (
     signal: AbortSignal,
     task: Task,
-    { onProgress, urgent = false }: Asking = {},
+    { onProgress, urgent = false, batch }: Asking = {},
   ): Promise<Reply> =>
     new Promise((resolve) => {
       if (closed || signal.aborted) return resolve({ kind: 'cancelled' })
@@ -70,6 +90,7 @@ export function pool(make: SeatMaker, seats: number): Pool {
         call: ++calls,
         task,
         urgent,
+        batch,
         progress(progress) {
           if (!signal.aborted) onProgress?.(progress)
         },

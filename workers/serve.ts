@@ -1,9 +1,10 @@
 // Does a task in slices with a breath between them, so that a cancel gets in and the worker stays warm.
 import { transfer } from 'comlink'
+import { carryOut } from '../sim/carryOut.ts'
 import { crossCheck } from '../sim/crossCheck.ts'
-import { judge } from '../sim/judge.ts'
 import { againstOld } from '../sim/rival/picture.ts'
-import { type Progress, run } from '../sim/run.ts'
+import type { Progress } from '../sim/run.ts'
+import { points } from '../sim/studies/points.ts'
 import { ratioStudy } from '../sim/studies/ratio.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
 
@@ -55,16 +56,16 @@ export async function work(
 
 function* answer(task: Task): Generator<Progress, Answer> {
   switch (task.kind) {
-    case 'run': {
-      const { trace } = yield* run(task.job)
-      return { kind: 'done', trace, figures: judge(task.job, trace) }
-    }
+    case 'run':
+      return { kind: 'done', ...(yield* carryOut(task.job, { close: task.close })) }
     case 'check':
       return { kind: 'checked', comparison: yield* crossCheck(task.job, { until: task.until }) }
     case 'ratio':
       return { kind: 'studied', study: yield* ratioStudy(task.scenario, { variant: task.variant }) }
     case 'against':
       return { kind: 'against', picture: yield* againstOld(task.job, task.rival) }
+    case 'points':
+      return { kind: 'points', points: yield* points(task.spec, task.from, task.until) }
   }
 }
 

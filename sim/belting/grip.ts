@@ -25,3 +25,14 @@ export const installedFor = (pull: number, e: number, mass: number, v: number): 
 
 /** Pull on the shafts with the belt standing still, N: both strands, drawn together by the wrap. */
 export const shaftPull = (installed: number, wrap: number): number => 2 * installed * Math.sin(wrap / 2)
+
+/**
+ * Pull on the shafts at work, N: the strands pull with F0 − Fc ± half their difference, at the angle the wrap leaves
+ * between them. Sum of two vectors; the whirling belt carries its own Fc = m v². Same at both ends of a stage.
+ */
+export function workingShaftPull(installed: number, centrifugal: number, pull: number, wrap: number): number {
+  const middle = Math.max(0, installed - centrifugal)
+  const tight = middle + pull / 2
+  const slack = Math.max(0, middle - pull / 2)
+  return Math.sqrt(tight * tight + slack * slack - 2 * tight * slack * Math.cos(wrap))
+}

@@ -13,6 +13,9 @@ export interface Amount {
 /** A sentence in pieces. */
 export type Sum = readonly (string | Amount)[]
 
+/** How the torque goes on when the spindle turns at another speed: it stays; its power stays; it grows as speed squared. */
+export type Law = 'torque' | 'power' | 'fan'
+
 export interface CutAnswer {
   /** At the spindle, N·m. */
   readonly torque: number
@@ -20,6 +23,7 @@ export interface CutAnswer {
   readonly power: number
   /** Of the spindle, rad/s. */
   readonly speed: number
+  readonly law: Law
   /** The torque lies between these 8 times in 10, N·m; both are the torque where it was given. */
   readonly low: number
   readonly high: number
@@ -63,12 +67,14 @@ export const answered = (
   row: Row,
   how: Sum,
   caution: string | null = null,
+  law: Law = 'torque',
 ): Worked => ({
   ok: true,
   answer: {
     torque,
     power: torque * speed,
     speed,
+    law,
     low: torque * row.low,
     high: torque * row.high,
     row: row.row,

@@ -53,6 +53,9 @@ function work(values: v.InferOutput<typeof fields>): Worked {
       spindle,
       row,
       sum`A cut of ${length(width)} by ${length(depth)} at a table feed of ${speed(along)} takes ${power(needed)}.`,
+      null,
+      // The table goes on as fast.
+      'power',
     )
   })
 }

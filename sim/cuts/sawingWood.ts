@@ -46,6 +46,9 @@ function work(values: v.InferOutput<typeof fields>): Worked {
       spindle,
       row,
       sum`A kerf of ${length(kerf)} through ${length(height)} at ${speed(feed)} takes ${power(needed)}.`,
+      null,
+      // The wood is fed as fast.
+      'power',
     )
   })
 }

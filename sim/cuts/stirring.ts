@@ -26,6 +26,7 @@ function work({ paddle, diameter, weight, spindle }: v.InferOutput<typeof fields
     row,
     sum`A paddle of ${length(diameter)} at ${turning(spindle)} takes ${power(needed)}.`,
     'Thin liquids only: thick ones take more at low speed. Torque grows as speed squared.',
+    'fan',
   )
 }
 

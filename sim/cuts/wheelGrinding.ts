@@ -71,6 +71,9 @@ function work(values: Values): Worked {
       spindle,
       row,
       sum`A cut of ${length(width)} by ${length(depth)} at ${speed(feed)} takes ${power(needed)}, a pull of ${force(pull)} at the rim.`,
+      null,
+      // The table goes on as fast.
+      'power',
     )
   })
 }

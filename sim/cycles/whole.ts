@@ -11,9 +11,9 @@ import { inJob, withHeat } from './turn.ts'
 
 /**
  * The whole trace. Where its rows would not fit anyway, a skipped turn is one pair of rows, its least and its most.
- * Any turn's exact rows: `run` from `startOf` that turn.
+ * Any turn's exact rows: `run` from `startOf` that turn; those in `exact`, by number, take the place of the mixture.
  */
-export function wholeTrace(job: Job, run: CycleRun): Trace {
+export function wholeTrace(job: Job, run: CycleRun, exact: ReadonlyMap<number, Trace> = new Map()): Trace {
   const { computed, tail, seconds } = run
   const book = recorder(run.reached)
   const sums = new Float64Array(FLOWS)
@@ -59,6 +59,11 @@ export function wholeTrace(job: Job, run: CycleRun): Trace {
     const most = channels.slice()
     skipped(gap, (turn: Skipped) => {
       const t = (first + turn.turn) * seconds
+      const known = exact.get(first + turn.turn)
+      if (known) {
+        rows(known, 0)
+        return true
+      }
       if (!coarse) {
         for (let r = 0; r < time.length; r++) {
           row(r, turn, channels, own)

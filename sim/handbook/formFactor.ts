@@ -21,6 +21,15 @@ export const FORM_FACTORS = {
     source: 'fit to a simulated bridge with freewheel diode, L/R 4–5 ms, at plate load',
     standing: 'read',
   },
+  'bare bridge': {
+    value: 1.37,
+    low: 1.11,
+    high: 1.5,
+    source: 'drive handbook: unfiltered phase control at full speed about 1.37, which is a bridge fully on',
+    standing: 'read',
+  },
+  // A motor that does not turn: the heat of its AC is not followed.
+  ac: { value: 1, low: 1, high: 1, source: 'AC puts no steady current through it', standing: 'read' },
 } as const satisfies Readonly<Record<string, FormFactor>>
 
 /** Form factor a motor was rated at: industrial 90 and 180 V motors, and all others. */

@@ -4,6 +4,8 @@ export interface Assumption {
   readonly usual: number
   readonly low: number
   readonly high: number
+  /** It cannot be more than this, whatever else. */
+  readonly most?: number
   readonly about: string
   readonly source: string
 }
@@ -25,6 +27,7 @@ export const ASSUMPTIONS = {
     usual: 0.5,
     low: 0.25,
     high: 0.75,
+    most: 1,
     about: 'share of no-load friction that does not grow with speed',
     source: PRACTICE,
   },
@@ -104,3 +107,13 @@ export const USUAL: Assumed = Object.fromEntries(
 /** A value between low, usual and high: at −1, 0 and 1. */
 export const between = (low: number, usual: number, high: number, at: number): number =>
   at < 0 ? usual + at * (usual - low) : usual + at * (high - usual)
+
+/** An assumption at `where`: −1 is its low end, 0 its usual value, 1 its high end; further out by the same factor. */
+export function assumedAt(name: AssumptionName, where: number): number {
+  const { low, usual, high, most = Infinity }: Assumption = ASSUMPTIONS[name]
+  const out = Math.abs(where) - 1
+  if (out <= 0) return between(low, usual, high, where)
+  const end = where < 0 ? low : high
+  // What is itself a place between two ends stays between them.
+  return usual === 0 ? end : Math.min(most, end * (end / usual) ** out)
+}

@@ -1,7 +1,7 @@
 // The doubts: every reading and assumption that may be off, and how the readings look when it is.
 import type { Bench } from '../parts/bench.ts'
 import type { Plate } from '../parts/plate.ts'
-import { ASSUMPTIONS, type Assumed, type AssumptionName, between } from './assume.ts'
+import { ASSUMPTIONS, type Assumed, type AssumptionName, assumedAt } from './assume.ts'
 import { heldPoints, partsBrushes } from './bench.ts'
 import type { MotorReadings } from './motor.ts'
 import { line, type Points } from './regress.ts'
@@ -15,7 +15,7 @@ export interface Basis {
 export interface Doubt {
   readonly name: string
   readonly about: string
-  /** The basis with this doubt at its low end (−1), as read (0) or at its high end (1) of an 8-in-10 band. */
+  /** The basis with this doubt at its low end (−1), as read (0) or at its high end (1) of an 8-in-10 band; or further out. */
   readonly at: (basis: Basis, where: number) => Basis
 }
 
@@ -41,13 +41,12 @@ const PROBES = 0.05
 const EIGHT_IN_TEN = 1.28
 
 const assumption = (name: AssumptionName): Doubt => {
-  const { low, usual, high, about } = ASSUMPTIONS[name]
   return {
     name,
-    about,
+    about: ASSUMPTIONS[name].about,
     at: ({ readings, assume }, where) => ({
       readings,
-      assume: { ...assume, [name]: between(low, usual, high, where) },
+      assume: { ...assume, [name]: assumedAt(name, where) },
     }),
   }
 }

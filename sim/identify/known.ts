@@ -54,7 +54,7 @@ export function know(readings: MotorReadings): { motor: Motor; known: KnownMotor
 }
 
 /** Numbers that follow the thermal scale. */
-const SCALED: ReadonlySet<MotorNumber> = new Set<MotorNumber>([
+export const SCALED: ReadonlySet<MotorNumber> = new Set<MotorNumber>([
   'windingToFrame',
   'windingToAir',
   'windingToFanAir',
@@ -64,7 +64,7 @@ const SCALED: ReadonlySet<MotorNumber> = new Set<MotorNumber>([
 const NONE = { down: 1, up: 1 }
 
 /** A scale that was held to what is sane may as well be what the rating asks, or anything sane: factors on it. */
-function clampDoubt({ thermal: { asked, used, usual } }: Motor): { down: number; up: number } {
+export function clampDoubt({ thermal: { asked, used, usual } }: Motor): { down: number; up: number } {
   if (Math.abs(asked / used - 1) < 1e-6) return NONE
   const reach = [asked, usual * SANE.low, usual * SANE.high].map((scale) => scale / used)
   return { down: Math.min(...reach), up: Math.max(...reach) }

@@ -1,12 +1,27 @@
 // The belt drive: ratio from the pulleys, one stage or two, what is lost on the way, and what it carries before it slips.
 import * as v from 'valibot'
 import { capstan } from '../belting/grip.ts'
-import { smallWrap } from '../belting/geometry.ts'
+import { centresFor, leastCentres, smallWrap } from '../belting/geometry.ts'
 import { type SlipStage, slipStage } from '../belting/slip.ts'
 import { choiceOr, quantity, quantityOr } from '../field.ts'
 import { BELT_SECTIONS } from '../handbook/beltSections.ts'
 
 const diameter = { dimension: 'length', low: '5 mm', high: '3 m', below: 'too small for a pulley' } as const
+
+const length = { dimension: 'length', low: '100 mm', high: '25 m' } as const
+
+/** A further pair of a step pulley's diameters; the first pair are the pulleys themselves. */
+export const StepFields = v.object({
+  driving: quantity({
+    label: 'Driving pulley',
+    ...diameter,
+    help: 'On the motor; with a jackshaft, on that.',
+  }),
+  driven: quantity({ label: 'Driven pulley', ...diameter, help: 'On the machine.' }),
+})
+
+/** Most steps a pulley has, with the first. */
+export const MOST_STEPS = 8
 
 export const BeltFields = v.object({
   motorPulley: quantity({ label: 'Motor pulley', ...diameter }),
@@ -31,7 +46,14 @@ export const BeltFields = v.object({
       dimension: 'length',
       low: '20 mm',
       high: '10 m',
-      help: 'Shaft to shaft.',
+      help: 'Shaft to shaft. Left open: as the belt’s length has it.',
+    }),
+  ),
+  length: v.optional(
+    quantity({
+      label: 'Belt length',
+      ...length,
+      help: 'Along the line where it runs. With centres measured too, the shafts stay where they are.',
     }),
   ),
   jackshaftCentres: v.optional(
@@ -41,6 +63,28 @@ export const BeltFields = v.object({
       low: '20 mm',
       high: '10 m',
       help: 'Shaft to shaft, with a second stage.',
+    }),
+  ),
+  jackshaftLength: v.optional(
+    quantity({
+      label: 'Length of the belt to the jackshaft',
+      ...length,
+      help: 'Only with a second stage.',
+    }),
+  ),
+  steps: v.optional(
+    v.pipe(
+      v.array(StepFields, 'Further steps must be a list of pairs.'),
+      v.maxLength(MOST_STEPS - 1, `More than ${MOST_STEPS - 1} further steps.`),
+    ),
+  ),
+  step: v.optional(
+    quantity({
+      label: 'Step in use',
+      dimension: 'number',
+      low: '1',
+      high: String(MOST_STEPS),
+      help: '1: the pulleys themselves; 2 and on: the further pairs.',
     }),
   ),
   section: choiceOr('not said', {
@@ -82,8 +126,43 @@ export const BeltFields = v.object({
 })
 
 type Read = v.InferOutput<typeof BeltFields>
-/** A belt whose section is not said is taken not to slip. */
-export type Belt = Omit<Read, 'section'> & Partial<Pick<Read, 'section'>>
+/** Two diameters of a step, m. */
+export interface Step {
+  readonly driving: number
+  readonly driven: number
+}
+/** A belt whose section is not said is taken not to slip. Its pulleys are those of the step in use. */
+export type Belt = Omit<Read, 'section' | 'steps'> &
+  Partial<Pick<Read, 'section'>> & {
+    /** Every step of its pulleys, the first too, where there are several. */
+    readonly pairs?: readonly Step[]
+  }
+
+/** True with a second stage. */
+export const hasJackshaft = (belt: Pick<Belt, 'jackshaftLarge' | 'jackshaftSmall'>): boolean =>
+  belt.jackshaftLarge !== undefined && belt.jackshaftSmall !== undefined
+
+/** A belt with another pair of pulleys in its last stage, where the steps are. */
+export const onStepOf = (belt: Belt, { driving, driven }: Step): Belt => ({
+  ...belt,
+  [hasJackshaft(belt) ? 'jackshaftSmall' : 'motorPulley']: driving,
+  machinePulley: driven,
+})
+
+/** The belt as written, lying on the step in use. */
+export function onStep({ steps, ...belt }: Read): Belt {
+  if (steps === undefined || steps.length === 0) return belt
+  const { motorPulley, jackshaftSmall, machinePulley } = belt
+  const driving = hasJackshaft(belt) ? (jackshaftSmall as number) : motorPulley
+  const pairs = [{ driving, driven: machinePulley }, ...steps]
+  return onStepOf({ ...belt, pairs }, pairs[(belt.step ?? 1) - 1] ?? pairs[0])
+}
+
+/** The belt of a group of inputs that has all it needs; null elsewhere. */
+export function beltOf(given: unknown): Belt | null {
+  const parsed = v.safeParse(BeltFields, given)
+  return parsed.success ? onStep(parsed.output) : null
+}
 
 /** Motor turns for one turn of the spindle; two stages multiply. */
 export function ratio(belt: Belt): number {
@@ -105,14 +184,19 @@ export interface Stage {
 /** Centres nobody measured: the pulleys' diameters together (common practice). */
 const usualCentres = (one: number, other: number): number => one + other
 
+/** Centres, m: as measured, else as the belt's length has it, else usual; never so near that the pulleys touch. */
+export function centresOf(one: number, other: number, measured?: number, length?: number): number {
+  const byLength = length === undefined ? null : centresFor(length, one, other)
+  return Math.max(measured ?? byLength ?? usualCentres(one, other), leastCentres(one, other))
+}
+
 /** The stages of a drive, from motor to spindle. */
 export function stagesOf(belt: Belt): readonly Stage[] {
-  const { motorPulley, machinePulley, jackshaftLarge, jackshaftSmall, centreDistance, jackshaftCentres } =
-    belt
+  const { motorPulley, machinePulley, jackshaftLarge, jackshaftSmall } = belt
   const stage = (
     driving: number,
     driven: number,
-    centres: number | undefined,
+    centres: number,
     turns: number,
     torque: number,
   ): Stage => ({
@@ -120,13 +204,15 @@ export function stagesOf(belt: Belt): readonly Stage[] {
     driven,
     turns,
     torque,
-    centres: Math.max(centres ?? usualCentres(driving, driven), (driving + driven) / 2),
+    centres,
   })
+  const last = (driving: number) => centresOf(driving, machinePulley, belt.centreDistance, belt.length)
   if (jackshaftLarge === undefined || jackshaftSmall === undefined)
-    return [stage(motorPulley, machinePulley, centreDistance, 1, 1)]
+    return [stage(motorPulley, machinePulley, last(motorPulley), 1, 1)]
+  const first = centresOf(motorPulley, jackshaftLarge, belt.jackshaftCentres, belt.jackshaftLength)
   return [
-    stage(motorPulley, jackshaftLarge, jackshaftCentres, 1, machinePulley / jackshaftSmall),
-    stage(jackshaftSmall, machinePulley, centreDistance, motorPulley / jackshaftLarge, 1),
+    stage(motorPulley, jackshaftLarge, first, 1, machinePulley / jackshaftSmall),
+    stage(jackshaftSmall, machinePulley, last(jackshaftSmall), motorPulley / jackshaftLarge, 1),
   ]
 }
 

@@ -11,6 +11,16 @@ export const CutoffFields = v.object({
       none: 'None, or its leads are not connected',
     },
   }),
+  leads: choiceOr('control circuit', {
+    label: 'Where its leads go',
+    options: {
+      'control circuit': 'Into the control circuit: they switch the controller off and on',
+      'no-volt release': 'Into the coil of a no-volt release: off until start is pressed',
+      'motor lead': 'Into a motor lead: it carries the motor’s current',
+      'not connected': 'Nowhere: it can open nothing',
+    },
+    help: 'The two thin leads beside the two motor leads.',
+  }),
   opensAt: quantityOr('120 °C', {
     label: 'Opens at',
     dimension: 'temperature',
@@ -53,10 +63,20 @@ export const CutoffFields = v.object({
   ),
 })
 
-export type Cutoff = v.InferOutput<typeof CutoffFields>
+type Read = v.InferOutput<typeof CutoffFields>
+/** Leads that are not said are in the control circuit. */
+export type Cutoff = Omit<Read, 'leads'> & Partial<Pick<Read, 'leads'>>
+
+/** The cutoff as its leads leave it: with none connected there is none, and a release that drops wants a hand on start. */
+export function wired(cutoff: Cutoff): Cutoff {
+  if (cutoff.leads === 'not connected') return { ...cutoff, fitted: 'none' }
+  if (cutoff.leads === 'no-volt release' && cutoff.fitted === 'self-reset')
+    return { ...cutoff, fitted: 'manual reset' }
+  return cutoff
+}
 
 /** What a place feels: share of winding temperature, and lag in s (PHYSICS.md §1; lag 30–120 s on a shell is common practice). */
-const PLACES = {
+export const PLACES = {
   shell: { windingShare: 0.1, lag: 90 },
   'brush end': { windingShare: 0.4, lag: 45 },
   magnet: { windingShare: 0.25, lag: 60 },

@@ -11,6 +11,8 @@ export const SupplyFields = v.object({
       pwm: 'Chopped DC (PWM)',
       'phase control with choke': 'Phase control with a choke',
       'phase control': 'Phase control, no choke',
+      'bare bridge': 'Bare rectifier bridge, no control',
+      ac: 'AC straight from the outlet',
     },
     help: 'Look for a coil (choke) in the motor lead beside the controller.',
   }),
@@ -52,9 +54,38 @@ export const SupplyFields = v.object({
     low: '1 A',
     high: '200 A',
   }),
+  earth: choiceOr('not known', {
+    label: 'Earth to frame, machine and case',
+    options: {
+      yes: 'Connected: motor frame, machine and controller case',
+      no: 'Not connected',
+      'not known': 'Not known',
+    },
+    help: 'Unplugged: ohms from the frame to the plug’s earth pin.',
+  }),
+  capacitance: v.optional(
+    quantity({
+      label: 'Capacitors behind the rectifier',
+      dimension: 'capacitance',
+      low: '1 µF',
+      high: '1 F',
+      help: 'Printed on the cans; add up those side by side.',
+    }),
+  ),
+  bleeder: v.optional(
+    quantity({
+      label: 'Resistor across the capacitors',
+      dimension: 'resistance',
+      low: '1 Ω',
+      high: '10 MΩ',
+      help: 'Tells how long they stay charged. Left open: not known.',
+    }),
+  ),
 })
 
-export type Supply = v.InferOutput<typeof SupplyFields>
+type Read = v.InferOutput<typeof SupplyFields>
+/** An earth that is not said is not known. */
+export type Supply = Omit<Read, 'earth'> & Partial<Pick<Read, 'earth'>>
 
 /** Plate amps and speed that scale the lumpy-current law: A and rad/s. */
 export interface LumpyScale {
@@ -62,9 +93,9 @@ export interface LumpyScale {
   readonly speed: number
 }
 
-/** Most volts the supply can hold at a current i (A). V. */
+/** Most volts the supply can hold at a current i (A). Of AC the mean is nothing: magnets make no torque of it. V. */
 export const ceiling = (supply: Supply, i: number): number =>
-  Math.max(0, supply.volts - supply.resistance * i)
+  supply.kind === 'ac' ? 0 : Math.max(0, supply.volts - supply.resistance * i)
 
 /**
  * Form factor squared: copper heat over that of steady current of the same mean.

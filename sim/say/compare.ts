@@ -57,6 +57,14 @@ export function compareSentence(comparison: Comparison, units: Units): string {
   return `${old} This one holds ${holds(met, units)}.`
 }
 
+/** One step of several: "Step 2, 863 rpm: the old one held 4.3 lbf·ft all day; this one holds 2.1 with the fan and 0.6 without." */
+export function stepWords({ met, top }: Comparison, index: number, units: Units): string {
+  const { speed, old, ...step } = met[index]
+  const before = `Step ${index + 1}, ${told(speed, 'angular speed', units)}: the old one held ${told(old.allDay, 'torque', units)} all day;`
+  if (speed > top) return `${before} this one does not turn so fast.`
+  return `${before} this one holds ${holds({ speed, old, ...step }, units)}.`
+}
+
 const CLAIMS: Readonly<Record<Claim, string>> = {
   allDay: 'all day',
   minutes: 'for minutes',

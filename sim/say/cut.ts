@@ -12,6 +12,12 @@ const STANDING: Readonly<Record<CutAnswer['standing'], string>> = {
   given: 'your own number',
 }
 
+/** The source of the row, and how well it is known: "Machinery’s Handbook …; the row was read there". */
+export function knownWords({ source, standing }: CutAnswer): string {
+  if (standing === 'given') return STANDING.given
+  return source.startsWith(STANDING.practice) ? source : `${source}; ${STANDING[standing]}`
+}
+
 const amountText = ({ value, dimension }: Amount, units: Units): string =>
   dimension === 'time' ? duration(value) : told(value, dimension, units)
 

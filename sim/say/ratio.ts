@@ -2,7 +2,7 @@
 import { LEAST_WRAP } from '../handbook/beltSections.ts'
 import type { RatioStudy } from '../studies/ratio.ts'
 import type { Why } from '../studies/ratio/fits.ts'
-import type { BeltFault } from '../studies/ratio/limits.ts'
+import type { BeltFault } from '../drive/limits.ts'
 import type { Edge, Window } from '../studies/ratio/window.ts'
 import { NBSP, ratioText, told } from './number.ts'
 import type { Units } from './units.ts'

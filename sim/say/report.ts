@@ -1,7 +1,9 @@
 // The whole answer as plain text: sentence, figures with units, what limits, events, notes.
+import type { Skipping } from '../carryOut.ts'
 import type { CrossCheck } from '../crossCheck.ts'
 import type { Job } from '../job.ts'
 import type { Figures } from '../judge.ts'
+import type { PhaseCut } from '../phaseCuts.ts'
 import type { Problem } from '../problem.ts'
 import type { Trace } from '../trace.ts'
 import { answerOf } from './answer.ts'
@@ -9,14 +11,20 @@ import { checkWords } from './check.ts'
 import { eventLines } from './events.ts'
 import { keyNumbers, limitsOf } from './keyNumbers.ts'
 import { brief, grouped, percent, told } from './number.ts'
+import { phaseCutLines } from './phaseCuts.ts'
+import { skippingWords } from './skipping.ts'
 import type { Units } from './units.ts'
 
 export interface Reported {
   readonly job: Job
   readonly trace: Trace
   readonly figures: Figures
+  /** The cuts that steps name. */
+  readonly cuts?: readonly PhaseCut[]
   readonly notes: readonly Problem[]
   readonly check: CrossCheck | null
+  /** Which cycles were run, where not all were. */
+  readonly skipping?: Skipping | null
 }
 
 /** Said under every answer. */
@@ -74,7 +82,7 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
 /** The report. */
 export function jobReport(
   title: string,
-  { job, trace, figures, notes, check }: Reported,
+  { job, trace, figures, cuts = [], notes, check, skipping }: Reported,
   units: Units,
 ): string {
   const answer = answerOf(job, figures, units)
@@ -90,6 +98,7 @@ export function jobReport(
     answer.support,
     '',
     ...figureLines(job, figures, units),
+    ...(cuts.length > 0 ? ['', 'What the work asks', ...phaseCutLines(cuts, job, units)] : []),
     '',
     'What limits',
     ...limits.map(({ name, limits: bad, why }) => `  ${bad ? '✗' : '✓'} ${name.padEnd(8)} ${why}`),
@@ -100,6 +109,7 @@ export function jobReport(
     ...(notes.length > 0
       ? ['', 'Worth a look', ...notes.map(({ path, wrong, wouldDo }) => `  ${path}: ${wrong} ${wouldDo}`)]
       : []),
+    ...(skipping ? ['', skippingWords(skipping)] : []),
     ...(check ? ['', 'Second method', `  ${checkWords(check, units)}`] : []),
     '',
     CAUTION,

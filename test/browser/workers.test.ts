@@ -42,7 +42,7 @@ it('gives the same numbers as the page itself, bit for bit, and in silence', asy
   const { page, consoleErrors, pageErrors, foreign } = await opened()
   const { job } = reference('fan-lost')
   const found = await page.evaluate(async (job) => {
-    const { createPool, crossCheck, difference, finish, judge, run } = offered
+    const { carryOut, createPool, crossCheck, difference, finish } = offered
     const pool = createPool(2)
     const never = new AbortController().signal
     const shares: number[] = []
@@ -51,10 +51,11 @@ it('gives the same numbers as the page itself, bit for bit, and in silence', asy
       pool.check(never, job, ({ t, of }) => shares.push(t / of), 300),
     ])
     pool.close()
-    const { trace } = finish(run(job))
+    const outcome = finish(carryOut(job))
+    const { trace } = outcome
     const comparison = finish(crossCheck(job, { until: 300 }))
     return {
-      ran: difference(ran, { kind: 'done', trace, figures: judge(job, trace) }),
+      ran: difference(ran, { kind: 'done', ...outcome }),
       checked: difference(checked, { kind: 'checked', comparison }),
       noticed: difference(trace, { ...trace, time: trace.time.map((t) => t + 1e-9) }),
       rows: trace.time.length,

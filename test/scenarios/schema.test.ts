@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { isCurrent, jobSchema, SCHEMA_FILE } from '../../scenarios/schema.ts'
 import { fieldOf, usualOf } from '../../sim/field.ts'
 import { inputsOf, schemaAt } from '../../sim/scenario.ts'
+import { EXAMPLES } from '../sim/cuts/ask.ts'
 import { DEMOS, demo, scenario } from '../jobs.ts'
 
 interface Node {
@@ -14,6 +15,7 @@ interface Node {
   readonly required?: readonly string[]
   readonly items?: Node
   readonly anyOf?: readonly Node[]
+  readonly oneOf?: readonly Node[]
   readonly $ref?: string
 }
 const written = readFileSync(SCHEMA_FILE, 'utf8')
@@ -29,6 +31,11 @@ function faults(node: Node, value: unknown, path = ''): string[] {
   if (node.anyOf) {
     const tries = node.anyOf.map((each) => faults(each, value, path))
     return tries.some((found) => found.length === 0) ? [] : [`${path}: none of ${node.anyOf.length}`]
+  }
+  if (node.oneOf) {
+    const tries = node.oneOf.map((each) => faults(each, value, path))
+    const fit = tries.filter((found) => found.length === 0).length
+    return fit === 1 ? [] : [`${path}: ${fit} of ${node.oneOf.length} kinds`]
   }
   const found: string[] = []
   if ('const' in node && node.const !== value) found.push(`${path}: not ${node.const}`)
@@ -82,6 +89,7 @@ describe('scenarios/schema.json', () => {
       'const',
       'enum',
       'anyOf',
+      'oneOf',
       'properties',
       'patternProperties',
       'additionalProperties',
@@ -111,6 +119,20 @@ describe('scenarios/schema.json', () => {
     }
     expect(paths.length).toBeGreaterThan(60)
   })
+})
+
+describe('a cut that a step names', () => {
+  const faultsOf = (cut: unknown) =>
+    faults(root, scenario({ 'duty.phases.0.torque': null, 'duty.phases.0.cut': cut }))
+  it.each(Object.entries(EXAMPLES))(
+    '%s keeps to it, and not under another name',
+    (kind, { spindle, ...texts }) => {
+      expect(faultsOf({ kind, ...texts })).toEqual([])
+      expect(faultsOf({ kind: `${kind}s`, ...texts })).toEqual(['.duty.phases.0.cut: 0 of 15 kinds'])
+      // The spindle turns as the step says.
+      expect(faultsOf({ kind, ...texts, spindle })).toHaveLength(1)
+    },
+  )
 })
 
 describe('the demonstrations', () => {

@@ -1,10 +1,10 @@
 // A page's state for tests: the apple mill taken up, its answers worked out in this process where they are wanted.
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
+import { carryOut } from '../../sim/carryOut.ts'
 import { canonical } from '../../sim/job.ts'
-import { judge } from '../../sim/judge.ts'
 import { read, readFile } from '../../sim/read.ts'
-import { finish, run } from '../../sim/run.ts'
+import { finish } from '../../sim/run.ts'
 import { type Scenario, withVariant } from '../../sim/scenario.ts'
 import { takeUp } from '../../ui/change/job.ts'
 import { entriesOf, type Result, type State } from '../../ui/store.ts'
@@ -31,13 +31,11 @@ export function resultOf(now: State, id: string): Result {
   const reading = read(now.scenario, entry)
   if (!reading.ok) throw new Error(`${id} does not read`)
   const { job } = reading
-  const { trace } = finish(run(job))
   return {
     text: withVariant(now.scenario, entry),
     job,
     reading,
     key: canonical(job),
-    trace,
-    figures: judge(job, trace),
+    ...finish(carryOut(job)),
   }
 }

@@ -5,9 +5,10 @@ import type { Progress } from '../../sim/run.ts'
 import type { Reply, Task } from '../../workers/contract.ts'
 import type { Pool } from '../../workers/pool.ts'
 import { edit } from '../../ui/change/inputs.ts'
-import { choose, remove, rename, undo } from '../../ui/change/variants.ts'
+import { choose, remove, rename } from '../../ui/change/variants.ts'
 import { type Runner, startRunner } from '../../ui/runner.ts'
 import { AS_FOUND, createStore, isCurrent, type Result, type Store } from '../../ui/store.ts'
+import { granted } from '../../ui/wishes.ts'
 import { shownJob } from '../../ui/view.ts'
 import { resultOf, state } from './demo.ts'
 
@@ -24,7 +25,7 @@ let store: Store
 let runner: Runner
 const result: Result = resultOf(state(), AS_FOUND)
 const { trace, figures } = result
-const done: Reply<'run'> = { kind: 'done', trace, figures }
+const done: Reply<'run'> = { kind: 'done', trace, figures, skipping: null }
 const settled = () => new Promise((resolve) => setTimeout(resolve))
 
 beforeEach(() => {
@@ -137,12 +138,13 @@ it('a removed variant is taken back, and its answer kept only while undo would b
   expect(store.state.working.has('variant 1')).toBe(false)
   for (const call of calls.slice(1)) call.answer(done)
   await settled()
-  store.change((now) => remove(now, 'variant 2'))
+  const takeOut = () => store.change((now) => granted(now, { kind: 'remove', id: 'variant 2' }))
+  takeOut()
   expect(store.state.results.has('variant 2')).toBe(true)
-  store.change(undo)
+  store.change((now) => granted(now, { kind: 'undo' }))
   expect(calls).toHaveLength(4)
-  store.change((now) => remove(now, 'variant 2'))
-  store.change((now) => edit(now, { 'machine.drag': '1 N·m' }))
+  takeOut()
+  store.change((now) => granted(now, { kind: 'edit', path: 'machine.drag', text: '1 N·m' }))
   expect(store.state.results.has('variant 2')).toBe(false)
 })
 

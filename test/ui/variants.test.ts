@@ -2,8 +2,9 @@
 import { beforeAll, expect, it } from 'vitest'
 import { toSave } from '../../ui/change/job.ts'
 import { coolingTries, largerPulley, nextTry, pulleyTry } from '../../ui/change/tries.ts'
-import { choose, copy, MOST_VARIANTS, remove, rename, tryOut, undo } from '../../ui/change/variants.ts'
+import { choose, copy, MOST_VARIANTS, remove, rename, tryOut } from '../../ui/change/variants.ts'
 import { AS_FOUND, type Result, type State } from '../../ui/store.ts'
+import { granted } from '../../ui/wishes.ts'
 import { example, resultOf, state } from './demo.ts'
 
 let found: Result
@@ -21,13 +22,14 @@ it('a saved job is the one that was opened', () => {
 
 it('a copy is chosen, named apart, and undone', () => {
   const before = state()
-  const after = copy(copy(before))
+  const again = (now: State) => granted(now, { kind: 'copy' })
+  const after = again(again(before))
   expect(after.variants.slice(3).map(({ name }) => name)).toEqual([
     'Copy of As found',
     'Copy of Copy of As found',
   ])
   expect(after.chosen).toBe(after.variants[4].id)
-  expect(undo(after).variants).toHaveLength(4)
+  expect(granted(after, { kind: 'undo' }).variants).toHaveLength(4)
   expect(copy(choose(after, AS_FOUND)).variants[5].name).toBe('Copy of As found 2')
 })
 
@@ -44,10 +46,10 @@ it('a try that is there already is chosen, another is added', () => {
 
 it('the chosen one removed leaves the one before it chosen; the job as found stays', () => {
   const now = choose(state(), 'variant 2')
-  const after = remove(now, 'variant 2')
+  const after = granted(now, { kind: 'remove', id: 'variant 2' })
   expect(after.variants.map(({ id }) => id)).toEqual(['variant 1', 'variant 3'])
   expect(after.chosen).toBe('variant 1')
-  expect(undo(after)).toMatchObject({ chosen: 'variant 2', variants: now.variants })
+  expect(granted(after, { kind: 'undo' })).toMatchObject({ chosen: 'variant 2', variants: now.variants })
   expect(remove(now, AS_FOUND)).toBe(now)
 })
 

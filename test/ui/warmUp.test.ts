@@ -5,9 +5,10 @@ import { expect, it } from 'vitest'
 import { read } from '../../sim/read.ts'
 import { inputAt, withChange } from '../../sim/scenario.ts'
 import { fitted, heatInUse, motorKey, takeLog, useHeat } from '../../ui/change/warmUp.ts'
-import { choose, undo } from '../../ui/change/variants.ts'
+import { choose } from '../../ui/change/variants.ts'
 import { logText } from '../../ui/logText.ts'
 import type { State } from '../../ui/store.ts'
+import { granted } from '../../ui/wishes.ts'
 import { root } from '../house/tree.ts'
 import { state } from './demo.ts'
 
@@ -20,7 +21,7 @@ it('is fitted, used with its source and bounds by every variant, and undone', ()
   const fit = fitOf(now)
   if (!fit?.ok) throw new Error('the example log does not fit')
   expect(heatInUse(now.scenario, now.logged)).toBe(false)
-  const used = useHeat(now)
+  const used = granted(now, { kind: 'use heat' })
   const input = inputAt(used.scenario, 'heat.frameCapacity')
   expect(input?.source).toBe('measured: fitted to run.csv')
   expect([input?.low, input?.high].every((bound) => bound?.endsWith('J/K'))).toBe(true)
@@ -31,7 +32,7 @@ it('is fitted, used with its source and bounds by every variant, and undone', ()
     // To the three digits it is written with.
     expect(reading.job.parts.heat.frameCapacity / fit.numbers.frameCapacity!.value).toBeCloseTo(1, 2)
   }
-  expect(undo(used).scenario).toBe(now.scenario)
+  expect(granted(used, { kind: 'undo' }).scenario).toBe(now.scenario)
 })
 
 it('fits to the motor as it is without an earlier fit: using one does not move the next', () => {

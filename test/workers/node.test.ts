@@ -2,10 +2,10 @@
 import { isDeepStrictEqual } from 'node:util'
 import { Worker } from 'node:worker_threads'
 import { afterEach, expect, it } from 'vitest'
+import { carryOut } from '../../sim/carryOut.ts'
 import { crossCheck } from '../../sim/crossCheck.ts'
 import type { Job } from '../../sim/job.ts'
-import { judge } from '../../sim/judge.ts'
-import { finish, type Progress, run } from '../../sim/run.ts'
+import { finish, type Progress } from '../../sim/run.ts'
 import type { Reply } from '../../workers/contract.ts'
 import { latest } from '../../workers/latest.ts'
 import { type Pool, pool } from '../../workers/pool.ts'
@@ -57,8 +57,7 @@ it('gives the same numbers as the direct call, bit for bit', async () => {
     threads.run(never, job),
     threads.check(never, quick, (progress) => told.push(progress)),
   ])
-  const { trace } = finish(run(job))
-  expect(isDeepStrictEqual(ran, { kind: 'done', trace, figures: judge(job, trace) })).toBe(true)
+  expect(isDeepStrictEqual(ran, { kind: 'done', ...finish(carryOut(job)) })).toBe(true)
   expect(checked).toEqual({ kind: 'checked', comparison: finish(crossCheck(quick)) })
   const shares = told.map(({ t, of }) => t / of)
   expect(shares.length).toBeGreaterThan(0)

@@ -3,7 +3,7 @@ import { afterEach, beforeEach, expect, it, vi } from 'vitest'
 import type { Reply, Task } from '../../workers/contract.ts'
 import { latest } from '../../workers/latest.ts'
 import { ROUND } from '../../workers/place.ts'
-import { type Pool, pool } from '../../workers/pool.ts'
+import { type Pool, pool, seatsFor } from '../../workers/pool.ts'
 import type { SeatMaker, Watcher } from '../../workers/seats/seat.ts'
 import { reference, short } from './jobs.ts'
 
@@ -86,15 +86,55 @@ it('gives each worker one task at a time, urgent ones first, then the newest', a
   expect(order(calls)).toEqual([1, 4, 'run', 3, 2])
 })
 
-it('uses all its workers', async () => {
+it('uses all its workers but the one it keeps for what somebody waits for; those beyond two start when needed', async () => {
   const { make, calls, watchers } = paper()
-  const { ask } = opened(make, 3)
-  expect(watchers).toHaveLength(3)
+  const { ask, run } = opened(make, 4)
+  expect(watchers).toHaveLength(2)
   for (const n of [1, 2, 3, 4]) ask(never, check(n))
   expect(calls.map(({ seat }) => seat)).toEqual([0, 1, 2])
+  expect(watchers).toHaveLength(3)
+  run(never, short)
+  run(never, short)
+  expect(calls.map(({ seat }) => seat)).toEqual([0, 1, 2, 3])
   calls[1].answer(done)
   await turn()
-  expect(calls[3].seat).toBe(1)
+  expect(order(calls)).toEqual([1, 2, 3, 'run', 'run'])
+  expect(calls[4].seat).toBe(1)
+  calls[2].answer(done)
+  await turn()
+  // Two of three for what nobody waits for: there is room.
+  expect(order(calls)).toEqual([1, 2, 3, 'run', 'run', 4])
+})
+
+it('with one worker, uses that one', async () => {
+  const { make, calls } = paper()
+  const { ask } = opened(make, 1)
+  for (const n of [1, 2]) ask(never, check(n))
+  expect(order(calls)).toEqual([1])
+  calls[0].answer(done)
+  await turn()
+  expect(order(calls)).toEqual([1, 2])
+})
+
+it('parts of a batch go last and in their order; those of the newest batch before those of older ones', async () => {
+  const { make, calls } = paper()
+  const { ask } = opened(make, 1)
+  ask(never, check(0))
+  for (const n of [11, 12, 13]) ask(never, check(n), { batch: 1 })
+  for (const n of [21, 22]) ask(never, check(n), { batch: 2 })
+  ask(never, check(3))
+  ask(never, check(14), { batch: 1 })
+  ask(never, check(4), { urgent: true })
+  ask(never, check(5))
+  for (let n = 0; n < 9; n++) {
+    calls[n].answer(done)
+    await turn()
+  }
+  expect(order(calls)).toEqual([0, 4, 5, 3, 21, 22, 11, 12, 13, 14])
+})
+
+it('keeps a worker for the cores but one, and one more for answers', () => {
+  expect([1, 2, 3, 4, 8, 64].map(seatsFor)).toEqual([2, 2, 3, 4, 8, 17])
 })
 
 it('hands over reply and progress, each to its own asker', async () => {
@@ -218,7 +258,7 @@ it('a worker lost at rest costs no task', async () => {
   expect(watchers).toHaveLength(2)
   ask(never, check(1))
   expect(calls[0].seat).toBe(1) // the warm one
-  const second = ask(never, check(2))
+  const second = ask(never, check(2), { urgent: true })
   expect(watchers).toHaveLength(3)
   calls[1].answer(done)
   expect(await second).toBe(done)
@@ -292,7 +332,7 @@ it('gives up a stuck worker whose task was taken back, so that the next task sta
 it('closing answers all that is under way and all that comes after', async () => {
   const { make, closed, calls } = paper()
   const made = opened(make, 2)
-  const asked = [1, 2, 3, 4].map((n) => made.ask(never, check(n)))
+  const asked = [1, 2, 3, 4].map((n) => made.ask(never, check(n), { urgent: n === 2 }))
   made.close()
   expect(closed).toEqual([0, 1])
   asked.push(made.ask(never, check(5)))

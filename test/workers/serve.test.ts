@@ -3,12 +3,12 @@ import { CHANNELS, SUMS } from '../../sim/trace.ts'
 import { isDeepStrictEqual } from 'node:util'
 import { expose, proxy, wrap } from 'comlink'
 import { expect, it } from 'vitest'
+import { carryOut } from '../../sim/carryOut.ts'
 import { crossCheck } from '../../sim/crossCheck.ts'
 import { canonical, type Job } from '../../sim/job.ts'
-import { judge } from '../../sim/judge.ts'
 import { read } from '../../sim/read.ts'
 import { againstOld } from '../../sim/rival/picture.ts'
-import { finish, type Progress, run } from '../../sim/run.ts'
+import { finish, type Progress } from '../../sim/run.ts'
 import { ratioStudy } from '../../sim/studies/ratio.ts'
 import type { Service, Task } from '../../workers/contract.ts'
 import { buffersIn, type Pace, SLICE, service, work } from '../../workers/serve.ts'
@@ -35,10 +35,7 @@ function paced(tick: number, atBreath: (breath: number) => void = () => {}) {
 it('runs as the direct call does, bit for bit', async () => {
   const { job } = reference('fan-lost')
   const reply = await work(never, { kind: 'run', job }, undefined, paced(SLICE).pace)
-  const direct = (of: Job) => {
-    const { trace } = finish(run(of))
-    return { kind: 'done', trace, figures: judge(of, trace) }
-  }
+  const direct = (of: Job) => ({ kind: 'done', ...finish(carryOut(of)) })
   expect(isDeepStrictEqual(reply, direct(job))).toBe(true)
   const warmer = { ...job, duty: { ...job.duty, startC: job.duty.startC + 1e-9 } }
   expect(isDeepStrictEqual(reply, direct(warmer))).toBe(false)
@@ -66,8 +63,8 @@ it('studies ratios and draws the old motor as the direct calls do', async () => 
 })
 
 it('breathes after each slice and not within it', async () => {
-  const { job } = reference('shaft-fan')
-  const yields = [...run(job)].length
+  const { job } = reference('shaft-fan', 'precise')
+  const yields = [...carryOut(job)].length
   const breaths = async (tick: number) => {
     const { pace, count } = paced(tick)
     await work(never, { kind: 'run', job }, undefined, pace)
@@ -82,8 +79,8 @@ it('breathes after each slice and not within it', async () => {
 
 it('tells its progress forwards, up to the end', async () => {
   for (const task of [
-    { kind: 'run', job: reference('shaft-fan').job },
-    { kind: 'check', job: reference('shaft-fan').job, until: 300 },
+    { kind: 'run', job: reference('shaft-fan', 'precise').job },
+    { kind: 'check', job: reference('shaft-fan', 'precise').job, until: 300 },
   ] as const) {
     const told: Progress[] = []
     await work(never, task, (progress) => told.push(progress), paced(SLICE).pace)
@@ -158,7 +155,7 @@ function behindPort(pace?: Pace) {
 
 it('hands its columns over instead of copying them', async () => {
   const { remote, sent, close } = behindPort()
-  const { job } = reference('shaft-fan')
+  const { job } = reference('shaft-fan', 'precise')
   const reply = await remote.work(1, { kind: 'run', job })
   close()
   const left = buffersIn(sent[0])
@@ -204,7 +201,7 @@ it('leaves a call alone when another is taken back', async () => {
       return new Promise((resolve) => setImmediate(resolve))
     },
   })
-  const reply = remote.work(8, { kind: 'run', job: reference('shaft-fan').job })
+  const reply = remote.work(8, { kind: 'run', job: reference('shaft-fan', 'precise').job })
   remote.cancel(7)
   expect((await reply).kind).toBe('done')
   expect(breaths).toBeGreaterThan(20)

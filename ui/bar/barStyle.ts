@@ -63,6 +63,14 @@ export const barStyle = css`
     padding-inline: 10px;
     background: none;
   }
+  .steps {
+    display: flex;
+  }
+  button:disabled {
+    border-color: transparent;
+    color: var(--ink3);
+    cursor: default;
+  }
   .menu {
     display: none;
   }

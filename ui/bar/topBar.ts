@@ -1,10 +1,11 @@
-// The bar over the sheet: the mark, the job and the examples, units, text size, theme, print, open and save.
-import { html, LitElement } from 'lit'
+// The bar over the sheet: the mark, this job, others kept and examples, undo, units, text size, theme, print, open, save, link.
+import { html, LitElement, nothing } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Scenario } from '../../sim/scenario.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { settle } from '../edit/settle.ts'
 import { wish } from '../events.ts'
+import type { Listed } from '../keep/shelf.ts'
 import type { Settings } from '../settings.ts'
 import { base, buttons } from '../style/base.ts'
 import { mark } from '../style/marks.ts'
@@ -12,11 +13,20 @@ import { barStyle } from './barStyle.ts'
 import './letters.ts'
 import type { Zone } from './letters.ts'
 
+/** The day a job was last changed, as the reader writes days. */
+const dayOf = (saved: number): string =>
+  new Date(saved).toLocaleDateString(undefined, { day: 'numeric', month: 'short' })
+
 @customElement('top-bar')
 export class TopBar extends LitElement {
   static styles = [base, buttons, barStyle]
 
   @property() job = ''
+  @property() slot = ''
+  /** Jobs kept in this browser. */
+  @property({ attribute: false }) shelf: readonly Listed[] = []
+  @property({ type: Boolean }) undoable = false
+  @property({ type: Boolean }) redoable = false
   @property({ attribute: false }) demos: readonly Scenario[] = []
   @property({ attribute: false }) zones: readonly Zone[] = []
   @property({ attribute: false }) settings!: Settings
@@ -45,10 +55,11 @@ export class TopBar extends LitElement {
     </div>`
   }
 
-  private example = (event: Event) => {
-    const list = event.currentTarget as HTMLSelectElement
-    const scenario = this.demos[Number(list.value)]
+  private another = (event: Event) => {
+    const { value } = event.currentTarget as HTMLSelectElement
+    const scenario = this.demos[Number(value)]
     if (scenario) wish(this, { kind: 'job', scenario })
+    else if (value !== 'here') wish(this, { kind: 'open kept', slot: value })
   }
 
   private opened = (event: Event) => {
@@ -59,8 +70,8 @@ export class TopBar extends LitElement {
   }
 
   render() {
-    const { settings, demos, job } = this
-    const at = demos.findIndex(({ name }) => name === job)
+    const { settings, demos, job, slot, shelf } = this
+    const kept = shelf.filter((each) => each.slot !== slot)
     const dark = settings.theme === 'dark'
     const large = settings.size === 'large'
     const theme = html`<button class="theme"
@@ -71,14 +82,28 @@ export class TopBar extends LitElement {
           this.open = !this.open
         }}>Menu</button>
         <div class="job folds">
-          <label class="unseen" for="job">Job on the sheet; choose another example</label>
-          <select id="job" data-now=${at} @change=${this.example}>
-            ${at < 0 ? html`<option value="-1" selected>${job}</option>` : ''}
-            ${demos.map(({ name }, index) => html`<option value=${index} ?selected=${index === at}>${name}</option>`)}
+          <label class="unseen" for="job">Job on the sheet; choose another</label>
+          <select id="job" data-now="here" @change=${this.another}>
+            <option value="here" selected>${job || 'A job'}</option>
+            ${
+              kept.length > 0
+                ? html`<optgroup label="Kept in this browser">
+                    ${kept.map((each) => html`<option value=${each.slot}>${each.name || 'A job'}, ${dayOf(each.saved)}</option>`)}
+                  </optgroup>`
+                : nothing
+            }
+            <optgroup label="Examples">
+              ${demos.map(({ name }, index) => html`<option value=${index}>${name}</option>`)}
+            </optgroup>
           </select>
           <label class="button file"><input class="unseen" type="file" accept=".json,application/json"
             @change=${this.opened} />Open</label>
           <button @click=${() => wish(this, { kind: 'save' })}>Save job</button>
+          <button @click=${() => wish(this, { kind: 'copy link' })}>Copy link</button>
+          <span class="steps">
+            <button ?disabled=${!this.undoable} @click=${() => wish(this, { kind: 'undo' })}>Undo</button>
+            <button ?disabled=${!this.redoable} @click=${() => wish(this, { kind: 'redo' })}>Redo</button>
+          </span>
         </div>
         <div class="set folds">
           ${this.pair('Units', settings.units.system, { us: 'hp, in', metric: 'kW, mm' }, (system) => this.units({ system }))}

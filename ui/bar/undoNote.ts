@@ -2,7 +2,6 @@
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { wish } from '../events.ts'
-import type { Undo } from '../store.ts'
 import { base, buttons } from '../style/base.ts'
 
 /** How long undo is offered, ms. It waits while the pointer or the keyboard is on it. */
@@ -75,12 +74,12 @@ export class UndoNote extends LitElement {
     `,
   ]
 
-  @property({ attribute: false }) undo: Undo | null = null
+  @property({ attribute: false }) undo: string | null = null
   private timer: ReturnType<typeof setTimeout> | undefined
 
   private wait = () => {
     clearTimeout(this.timer)
-    if (this.undo) this.timer = setTimeout(() => wish(this, { kind: 'forget undo' }), OFFERED)
+    if (this.undo !== null) this.timer = setTimeout(() => wish(this, { kind: 'forget undo' }), OFFERED)
   }
 
   private hold = () => clearTimeout(this.timer)
@@ -95,9 +94,9 @@ export class UndoNote extends LitElement {
   }
 
   render() {
-    if (!this.undo) return nothing
+    if (this.undo === null) return nothing
     return html`<div @pointerenter=${this.hold} @pointerleave=${this.wait} @focusin=${this.hold} @focusout=${this.wait}>
-      <span>${this.undo.words}</span><button @click=${() => wish(this, { kind: 'undo' })}>Undo</button>
+      <span>${this.undo}</span><button @click=${() => wish(this, { kind: 'undo' })}>Undo</button>
     </div>`
   }
 }

@@ -1,7 +1,5 @@
 // Changes to inputs: to the job while it is shown as found, else to the chosen variant alone.
-import { parseQuantity, writeQuantity } from '../../sim/quantity.ts'
 import { inputAt, type Scenario, withChange, withVariant } from '../../sim/scenario.ts'
-import type { CutKind } from '../events.ts'
 import { AS_FOUND, chosenOf, type Entry, type State } from '../store.ts'
 
 /** The job with the chosen variant's changes in it: what the fields show. */
@@ -9,7 +7,7 @@ export const asked = (state: Pick<State, 'scenario' | 'variants' | 'chosen'>): S
   withVariant(state.scenario, chosenOf(state))
 
 /** Text of an input that stands in the scenario; null where it is left out. */
-function given(scenario: Scenario, path: string): string | null {
+export function given(scenario: Scenario, path: string): string | null {
   const input = inputAt(scenario, path)
   return input && !input.usual ? input.text : null
 }
@@ -48,43 +46,6 @@ export function edit(state: State, texts: Readonly<Record<string, string | null>
       : entry,
   )
   return { ...state, undo: null, variants }
-}
-
-const CUTS = ['torque', 'power', 'fanTorque'] as const
-const FIRST = { torque: '5 N·m', power: '200 W', fanTorque: '5 N·m' } as const
-
-/** Value of an input in SI, or null. */
-function valueAt(scenario: Scenario, path: string): number | null {
-  const input = inputAt(scenario, path)
-  if (input?.field.kind !== 'quantity') return null
-  const parsed = parseQuantity(input.text, input.field.dimension)
-  return parsed.ok ? parsed.value : null
-}
-
-/** Turns a step's cut into another kind, of the same torque at the asked speed where one is known. */
-export function changeCut(state: State, index: number, cut: CutKind): State {
-  const scenario = asked(state)
-  const path = `duty.phases.${index}`
-  const speed = valueAt(scenario, `${path}.speed`) ?? 0
-  const power = valueAt(scenario, `${path}.power`)
-  const torque =
-    valueAt(scenario, `${path}.torque`) ??
-    valueAt(scenario, `${path}.fanTorque`) ??
-    (power !== null && speed > 0 ? power / speed : null)
-  const text = (kind: (typeof CUTS)[number]): string => {
-    if (torque === null || (kind === 'power' && speed === 0)) return FIRST[kind]
-    const exact = kind === 'power' ? torque * speed : torque
-    return writeQuantity(Number(exact.toPrecision(3)), kind === 'power' ? 'W' : 'N·m')
-  }
-  return edit(
-    state,
-    Object.fromEntries(
-      CUTS.map((kind) => [
-        `${path}.${kind}`,
-        kind === cut ? (given(scenario, `${path}.${kind}`) ?? text(kind)) : null,
-      ]),
-    ),
-  )
 }
 
 const SURGE = { torque: '2 N·m', every: '10 s', lasts: '2 s' } as const

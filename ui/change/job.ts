@@ -1,6 +1,8 @@
 // A whole job taken up: the page's state for it, and the moment it opens on.
 import type { Scenario, Variant } from '../../sim/scenario.ts'
 import { NO_OLD_MOTOR } from './oldMotor.ts'
+import { NO_HISTORY } from '../keep/history.ts'
+import { freshSlot } from '../keep/shelf.ts'
 import { AS_FOUND, type Entry, type Result, type State } from '../store.ts'
 import { forgotten, NO_WORKS } from '../study/work.ts'
 
@@ -23,6 +25,7 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     ({ name, changes }, index): Entry => ({ id: `variant ${made + index + 1}`, name, changes }),
   )
   return {
+    slot: freshSlot(),
     scenario,
     variants,
     chosen: AS_FOUND,
@@ -38,6 +41,8 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     check: null,
     studies: NO_WORKS,
     old: NO_OLD_MOTOR,
+    history: NO_HISTORY,
+    shelf: [],
     undo: null,
     notice: null,
     station: null,
@@ -54,12 +59,9 @@ export const replaced = (state: State, whole: Scenario): State => ({
   // The old motor is the reader's, not the job's.
   old: state.old,
   studies: forgotten(state.studies),
-  undo: {
-    words: `“${String(whole.name).slice(0, 60)}” opened.`,
-    scenario: state.scenario,
-    variants: state.variants,
-    chosen: state.chosen,
-  },
+  undo: `“${String(whole.name).slice(0, 60)}” opened.`,
+  history: state.history,
+  shelf: state.shelf,
 })
 
 /** The scenario to save: the job with its variants. */

@@ -24,12 +24,7 @@ export function removeStep(state: State, index: number): State {
   if (steps(state).length < 2 || !(index in steps(state))) return state
   return {
     ...state,
-    undo: {
-      words: 'Step removed.',
-      scenario: state.scenario,
-      variants: state.variants,
-      chosen: state.chosen,
-    },
+    undo: 'Step removed.',
     scenario: withChange(state.scenario, `${STEPS}.${index}`, null),
     variants: state.variants.map((entry) => ({ ...entry, changes: moved(entry.changes, index) })),
   }

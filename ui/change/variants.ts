@@ -1,4 +1,4 @@
-// Variants: chosen, copied, tried, renamed, removed; and the way back.
+// Variants: chosen, copied, tried, renamed, removed.
 import { inputAt } from '../../sim/scenario.ts'
 import { AS_FOUND, chosenOf, type Entry, entriesOf, type State } from '../store.ts'
 import { amended } from './inputs.ts'
@@ -17,14 +17,6 @@ function free(state: State, wanted: string): string {
   if (!taken.has(short)) return short
   for (let n = 2; ; n++) if (!taken.has(`${short} ${n}`)) return `${short} ${n}`
 }
-
-/** What undo would go back to from here. */
-const back = ({ scenario, variants, chosen }: State, words: string): State['undo'] => ({
-  words,
-  scenario,
-  variants,
-  chosen,
-})
 
 /** Equal for changes that come to the same, in whatever order they were made. */
 const written = (changes: Entry['changes']): string => JSON.stringify(Object.entries(changes).sort())
@@ -57,7 +49,7 @@ function add(state: State, name: string, changes: Entry['changes']): State {
   return {
     ...state,
     made: state.made + 1,
-    undo: back(state, `“${entry.name}” added.`),
+    undo: `“${entry.name}” added.`,
     variants: [...state.variants, entry],
     chosen: id,
   }
@@ -73,7 +65,7 @@ export function remove(state: State, id: string): State {
   const before = state.variants[at - 1]?.id ?? AS_FOUND
   return {
     ...state,
-    undo: back(state, `“${state.variants[at].name}” removed.`),
+    undo: `“${state.variants[at].name}” removed.`,
     variants: state.variants.filter((entry) => entry.id !== id),
     chosen: state.chosen === id ? before : state.chosen,
   }
@@ -86,12 +78,6 @@ export function rename(state: State, id: string, name: string): State {
     ...state,
     variants: state.variants.map((entry) => (entry.id === id ? { ...entry, name: wanted } : entry)),
   }
-}
-
-export function undo(state: State): State {
-  if (!state.undo) return state
-  const { scenario, variants, chosen } = state.undo
-  return { ...state, scenario, variants, chosen, undo: null }
 }
 
 /** What a variant changes, by label: "Cooling", "Machine pulley". */

@@ -92,12 +92,7 @@ export function useHeat(state: State): State {
   const bare = fittedPaths(state.scenario).reduce((all, path) => withChange(all, path, null), state.scenario)
   return {
     ...state,
-    undo: {
-      words: `Heat numbers of ${logged.file} are in use.`,
-      scenario: state.scenario,
-      variants: state.variants,
-      chosen: state.chosen,
-    },
+    undo: `Heat numbers of ${logged.file} are in use.`,
     scenario: inputs.reduce((all, [name, input]) => withChange(all, `heat.${name}`, input), bare),
   }
 }

@@ -4,6 +4,7 @@ import { customElement, property } from 'lit/decorators.js'
 import { givenAt, inputAt, inputsOf } from '../../sim/scenario.ts'
 import { type CutKind, wish } from '../events.ts'
 import { base, buttons } from '../style/base.ts'
+import { cutHelper, cutHelperStyle, namedCut, stepSpeed } from './cutHelper.ts'
 import { type FormState, field } from './field.ts'
 import { fieldStyle } from './fieldStyle.ts'
 import { formStyle } from './formStyle.ts'
@@ -11,6 +12,7 @@ import { settle } from './settle.ts'
 
 const CUTS: Readonly<Record<CutKind, string>> = {
   none: 'Nothing: it idles',
+  cut: 'From the work itself',
   torque: 'A torque',
   power: 'A power, at any speed',
   fanTorque: 'A fan or pump: grows with speed',
@@ -25,6 +27,7 @@ export class DutySteps extends LitElement {
     buttons,
     fieldStyle,
     formStyle,
+    cutHelperStyle,
     css`
       :host {
         display: block;
@@ -69,11 +72,13 @@ export class DutySteps extends LitElement {
   }
 
   private step(index: number, count: number) {
-    const { asked } = this.form
+    const { form } = this
+    const { asked } = form
     const path = `duty.phases.${index}`
-    const cut = (['torque', 'power', 'fanTorque'] as const).find(
+    const cut = (['cut', 'torque', 'power', 'fanTorque'] as const).find(
       (kind) => givenAt(asked, `${path}.${kind}`) !== undefined,
     )
+    const speed = inputAt(asked, `${path}.speed`)
     const surge = givenAt(asked, `${path}.surge`) !== undefined
     const name = inputAt(asked, `${path}.name`)?.text || `Step ${index + 1}`
     return html`<li class="step">
@@ -87,7 +92,8 @@ export class DutySteps extends LitElement {
         }
       </header>
       <div class="fields">
-        ${this.fields([`${path}.name`, `${path}.lasts`, `${path}.speed`])}
+        ${this.fields([`${path}.name`, `${path}.lasts`])}
+        ${speed ? (cut === 'cut' ? stepSpeed(speed, form, namedCut(form, index)) : field(speed, form)) : nothing}
         <div class="cut">
           <label for="cut${index}">The work takes</label>
           <div class="frame">
@@ -105,7 +111,7 @@ export class DutySteps extends LitElement {
             </select>
           </div>
         </div>
-        ${cut ? this.fields([`${path}.${cut}`]) : nothing}
+        ${cut === 'cut' ? cutHelper(this, form, index) : cut ? this.fields([`${path}.${cut}`]) : nothing}
         <div class="tick">
           <label><input type="checkbox" ?checked=${surge} data-now=${surge}
             @change=${(event: Event) =>

@@ -34,10 +34,14 @@ const ALWAYS: Readonly<Record<string, string>> = { 'plate.printedWatts': 'W', 'p
 const PLATE_POINT = ['volts', 'amps', 'power', 'speed'] as const
 const DIMENSIONS = { volts: 'voltage', amps: 'current', power: 'power', speed: 'angular speed' } as const
 
-/** A label or a helper in place of the input's own. */
+/** A label, a helper or a placeholder in place of the input's own. */
 export interface Said {
   readonly label?: string
   readonly helper?: string | null
+  /** In an empty box. */
+  readonly placeholder?: string
+  /** The unit it is always shown in. */
+  readonly unit?: string
 }
 
 /** What an empty field of the plate is taken for, once enough of the rest is there to tell. */
@@ -80,8 +84,8 @@ export function field(input: Input, form: FormState, said: Said = {}): TemplateR
   if (input.field.kind === 'quantity') {
     const { placeholder, helper } = motorWords(input, form)
     return html`<quantity-field data-path=${input.path} .input=${input} .units=${units} .problem=${problem}
-      .asFound=${asFound} .label=${said.label ?? ''} .placeholder=${placeholder} .worth=${worth}
-      .helper=${said.helper ?? helper} .unit=${ALWAYS[input.path] ?? ''}></quantity-field>`
+      .asFound=${asFound} .label=${said.label ?? ''} .placeholder=${said.placeholder ?? placeholder} .worth=${worth}
+      .helper=${said.helper ?? helper} .unit=${said.unit ?? ALWAYS[input.path] ?? ''}></quantity-field>`
   }
   if (input.field.kind === 'choice')
     return html`<choice-field data-path=${input.path} .input=${input} .problem=${problem} .asFound=${asFound}

@@ -43,7 +43,7 @@ export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
     {
       heading: 'Cutoff',
       about: 'The small switch on or in the motor.',
-      paths: ['fitted', 'opensAt', 'reclosesAt', 'place'].map((name) => `cutoff.${name}`),
+      paths: ['fitted', 'leads', 'opensAt', 'reclosesAt', 'place'].map((name) => `cutoff.${name}`),
       column: 1,
     },
     {

@@ -1,6 +1,6 @@
 // A number with a unit: takes any text a person writes, shows it in the units asked for, never changes it unasked.
 import { html, LitElement, type PropertyValues } from 'lit'
-import { customElement, property, query } from 'lit/decorators.js'
+import { customElement, property, query, state } from 'lit/decorators.js'
 import { live } from 'lit/directives/live.js'
 import { classMap } from 'lit/directives/class-map.js'
 import type { Problem } from '../../sim/problem.ts'
@@ -29,6 +29,8 @@ export class QuantityFieldElement extends LitElement {
   @property({ attribute: false }) worth: readonly Problem[] = []
   /** The unit it is always shown in, whatever the reader's units. */
   @property() unit = ''
+  /** What is being typed: it outlives whatever is drawn anew around it, until it is committed or taken back. */
+  @state() private draft: string | null = null
   @query('input') private box!: HTMLInputElement
 
   /** The unit last shown beside the box: a bare number after a bad entry is meant in it. */
@@ -41,25 +43,37 @@ export class QuantityFieldElement extends LitElement {
 
   protected willUpdate(changed: PropertyValues<this>): void {
     const { field, path } = this.input
-    if (changed.has('units') || changed.get('input')?.path !== path)
+    const other = changed.has('input') && changed.get('input')?.path !== path
+    if (other) this.draft = null
+    if (changed.has('units') || other)
       this.lastUnit = field.kind === 'quantity' ? this.unit || unitFor(field.dimension, this.units) : ''
     this.lastUnit = this.shown.unit || this.lastUnit
+  }
+
+  private type = () => {
+    this.draft = this.box.value
   }
 
   private commit = () => {
     const { field, path } = this.input
     const { text } = this.shown
-    if (field.kind !== 'quantity' || this.box.value.trim() === text) return
-    wish(this, { kind: 'edit', path, text: storedText(this.box.value, this.lastUnit) })
-    // Where nothing changes (an emptied box whose usual value returns), the box still shows what stands.
-    this.requestUpdate()
+    const typed = this.draft
+    // Drawn anew, the box shows what stands: also where nothing changes, as when its usual value returns.
+    this.draft = null
+    if (typed === null || field.kind !== 'quantity' || typed.trim() === text) return
+    wish(this, { kind: 'edit', path, text: storedText(typed, this.lastUnit) })
+  }
+
+  /** Forgets what is being typed. */
+  takeBack(): void {
+    this.draft = null
   }
 
   private key = (event: KeyboardEvent) => {
     if (event.key === 'Enter') this.commit()
-    if (event.key === 'Escape' && this.box.value !== this.shown.text) {
+    if (event.key === 'Escape' && this.draft !== null && this.draft !== this.shown.text) {
       event.stopPropagation()
-      this.box.value = this.shown.text
+      this.takeBack()
     }
   }
 
@@ -72,7 +86,7 @@ export class QuantityFieldElement extends LitElement {
       <div class="frame">
         <input id="box" type="text" autocomplete="off" spellcheck="false" aria-describedby="unit helper"
           aria-invalid=${this.problem ? 'true' : 'false'} placeholder=${this.placeholder}
-          .value=${live(text)} @change=${this.commit} @keydown=${this.key} />
+          .value=${live(this.draft ?? text)} @input=${this.type} @change=${this.commit} @blur=${this.commit} @keydown=${this.key} />
         <span class="unit" id="unit">${unit}</span>
       </div>
       ${helperLine(

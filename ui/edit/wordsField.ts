@@ -1,6 +1,6 @@
 // Free words: a name, kept as typed and only ever shown as text.
-import { html, LitElement } from 'lit'
-import { customElement, property, query } from 'lit/decorators.js'
+import { html, LitElement, type PropertyValues } from 'lit'
+import { customElement, property, query, state } from 'lit/decorators.js'
 import { live } from 'lit/directives/live.js'
 import { classMap } from 'lit/directives/class-map.js'
 import type { Problem } from '../../sim/problem.ts'
@@ -17,14 +17,28 @@ export class WordsFieldElement extends LitElement {
   @property({ attribute: false }) input!: Input
   @property({ attribute: false }) problem: Problem | null = null
   @property({ attribute: false }) asFound: string | null = null
+  /** What is being typed, until it is committed or taken back. */
+  @state() private draft: string | null = null
   @query('input') private box!: HTMLInputElement
 
-  private commit = () => wish(this, { kind: 'edit', path: this.input.path, text: this.box.value })
+  protected willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('input') && changed.get('input')?.path !== this.input.path) this.draft = null
+  }
+
+  private type = () => {
+    this.draft = this.box.value
+  }
+
+  private commit = () => {
+    const typed = this.draft
+    this.draft = null
+    if (typed !== null) wish(this, { kind: 'edit', path: this.input.path, text: typed })
+  }
 
   private key = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape' || this.box.value === this.input.text) return
+    if (event.key !== 'Escape' || this.draft === null || this.draft === this.input.text) return
     event.stopPropagation()
-    this.box.value = this.input.text
+    this.draft = null
   }
 
   render() {
@@ -35,7 +49,7 @@ export class WordsFieldElement extends LitElement {
       <div class="frame">
         <input id="box" class="words" type="text" autocomplete="off" maxlength=${field.longest}
           aria-describedby="helper" aria-invalid=${this.problem ? 'true' : 'false'}
-          .value=${live(text)} @change=${this.commit} @keydown=${this.key} />
+          .value=${live(this.draft ?? text)} @input=${this.type} @change=${this.commit} @blur=${this.commit} @keydown=${this.key} />
       </div>
       ${helperLine(this.input, this.problem, this.asFound, this.commit)}
     </div>`

@@ -119,7 +119,7 @@ export function dutyChart(view: View): Chart {
       id: 'duty',
       title: 'Duty',
       unit: `torque at the spindle, ${unit}`,
-      hint: '',
+      hint: narrow ? '' : 'drag the edges of the first cycle, or type below; it repeats',
       height,
       scales,
       reads: '',

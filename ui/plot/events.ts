@@ -1,4 +1,4 @@
-// Events of the charts: the moment looked at and the part of the job shown, in seconds of the job.
+// Events of the charts: the moment looked at, the part of the job shown, a step made longer; in seconds.
 
 /** The scrubber moved to t, s. */
 export interface Moment {
@@ -11,15 +11,24 @@ export interface Part {
   readonly to: number
 }
 
+/** A step of the duty was made so long, s; `during` names the drag it is part of. */
+export interface StepLength {
+  readonly index: number
+  readonly seconds: number
+  readonly during: string
+}
+
 interface PlotEvents {
   moment: Moment
   window: Part
+  step: StepLength
 }
 
 declare global {
   interface HTMLElementEventMap {
     moment: CustomEvent<Moment>
     window: CustomEvent<Part>
+    step: CustomEvent<StepLength>
   }
 }
 

@@ -124,6 +124,12 @@ export const frameStyles = css`
     position: absolute;
     inset: -9px -12px;
   }
+  .cycle {
+    position: absolute;
+    border: 2px solid var(--act);
+    border-radius: 2px;
+    pointer-events: none;
+  }
   .table {
     max-height: 320px;
     overflow: auto;

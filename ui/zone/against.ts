@@ -1,11 +1,19 @@
 // Zone G: against the old motor. A few words of its plate, both torques at the spindle, and a sentence.
-import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import type { Problem } from '../../sim/problem.ts'
-import { compareSentence, dutyWords, nearestMet, platesWords, verdictWords } from '../../sim/say/compare.ts'
+import {
+  compareSentence,
+  dutyWords,
+  nearestMet,
+  platesWords,
+  stepWords,
+  verdictWords,
+} from '../../sim/say/compare.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
-import { type OldMotor, oldInput, oldProblem, readOld } from '../change/oldMotor.ts'
+import type { Input } from '../../sim/scenario.ts'
+import { type OldMotor, oldInput, oldProblem, oldPulley, readOld, takesStep } from '../change/oldMotor.ts'
 import '../edit/choiceField.ts'
 import { formStyle } from '../edit/formStyle.ts'
 import '../edit/quantityField.ts'
@@ -21,11 +29,35 @@ import { base, buttons } from '../style/base.ts'
 import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
 
-const QUANTITIES = ['power', 'speed', 'motorPulley', 'machinePulley'] as const
+const PLATE = ['kind', 'power', 'speed'] as const
+const PULLEYS = ['motorPulley', 'machinePulley'] as const
 
 @customElement('against-zone')
 export class AgainstZone extends LitElement {
-  static styles = [base, buttons, markStyles, frameStyles, formStyle, studyStyle]
+  static styles = [
+    base,
+    buttons,
+    markStyles,
+    frameStyles,
+    formStyle,
+    studyStyle,
+    css`
+      .steps {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px 12px;
+        margin: -8px 0 16px;
+      }
+      ul.said li {
+        margin-top: 4px;
+      }
+      @media print {
+        .steps {
+          display: none;
+        }
+      }
+    `,
+  ]
 
   @property({ attribute: false }) work!: Work<AgainstOld>
   @property({ attribute: false }) old!: OldMotor
@@ -49,13 +81,32 @@ export class AgainstZone extends LitElement {
     this.drawing = work.result && job && width > 0 ? torqueDrawing(work.result, job, units, width, k) : null
   }
 
-  private field(old: OldMotor, name: keyof OldMotor, problems: readonly Problem[]) {
-    const input = oldInput(old, name)
+  private field(input: Input | null, problems: readonly Problem[]) {
     if (!input) return nothing
-    const problem = oldProblem(problems, name)
-    return name === 'kind'
+    const problem = oldProblem(problems, input)
+    return input.field.kind === 'choice'
       ? html`<choice-field .input=${input} .problem=${problem}></choice-field>`
       : html`<quantity-field .input=${input} .units=${this.units} .problem=${problem}></quantity-field>`
+  }
+
+  private form(old: OldMotor, problems: readonly Problem[]) {
+    const several = old.steps.length > 1
+    const [first, ...more] = old.steps.map((_, step) =>
+      PULLEYS.map((name) => this.field(oldPulley(old, step, name), problems)),
+    )
+    return html`<div role="group" aria-label="The old motor">
+        <div class="fields">${PLATE.map((name) => this.field(oldInput(old, name), problems))} ${first}</div>
+        ${more.map((fields) => html`<div class="fields">${fields}</div>`)}
+      </div>
+      <div class="steps">
+        ${takesStep(old) ? html`<button class="plain" @click=${() => wish(this, { kind: 'add old step' })}>Add a step</button>` : nothing}
+        ${
+          several
+            ? html`<button class="plain" @click=${() => wish(this, { kind: 'remove old step', index: old.steps.length - 1 })}>
+                Remove step ${old.steps.length}</button>`
+            : nothing
+        }
+      </div>`
   }
 
   private said(job: Job) {
@@ -69,7 +120,12 @@ export class AgainstZone extends LitElement {
       }</p>`
     const plates = platesWords(comparison, job, units)
     return html`<p class="said"><strong>${compareSentence(comparison, units)}</strong> ${dutyWords(comparison, units)}</p>
-      <p class="said">${verdictWords(nearestMet(comparison), job, comparison.top, units)} ${plates}</p>`
+      <p class="said">${verdictWords(nearestMet(comparison), job, comparison.top, units)} ${plates}</p>
+      ${
+        comparison.met.length > 1
+          ? html`<ul class="said">${comparison.met.map((_, n) => html`<li>${stepWords(comparison, n, units)}</li>`)}</ul>`
+          : nothing
+      }`
   }
 
   render() {
@@ -77,9 +133,7 @@ export class AgainstZone extends LitElement {
     const reading = readOld(old)
     const problems = reading?.ok === false ? reading.problems : []
     return html`<div class="ruler"></div>
-      <div class="fields" role="group" aria-label="The old motor">
-        ${this.field(old, 'kind', problems)} ${QUANTITIES.map((name) => this.field(old, name, problems))}
-      </div>
+      ${this.form(old, problems)}
       ${work.why === null ? nothing : studyLine(this, 'against', work, false, 'Torque curves', 'Working out its torque')}
       ${
         drawing && job

@@ -13,7 +13,7 @@ import { base, buttons } from '../style/base.ts'
 import { second, secondStyle } from './second.ts'
 import type { ShownJob } from './shownJob.ts'
 import { limits, numbers, sentence, wordStyle } from './words.ts'
-import './driveWords.ts'
+import './driveLine.ts'
 import './safety.ts'
 import './stations.ts'
 
@@ -85,19 +85,13 @@ export class AnswerZone extends LitElement {
   @property({ attribute: false }) station: Station | null = null
   @property({ attribute: false }) target: { readonly path: string; readonly n: number } | null = null
 
-  private answer(shown: ShownJob) {
+  private figures(shown: ShownJob) {
     const { units } = this.form
     const { next } = this
-    return html`<div class="top">
-      <div class="words">${sentence(shown, units)}</div>
-      <drive-words class="drive" .result=${shown.result} .units=${units} .at=${this.at}></drive-words>
-      <div class="figures">
-        ${numbers(shown, units)} ${limits(shown, units)}
-        ${next ? html`<button class="main" @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
-        ${second(this, this.check, units)}
-        ${this.worth(shown.result.reading.notes)}
-      </div>
-    </div>`
+    return html`${numbers(shown, units)} ${limits(shown, units)}
+      ${next ? html`<button class="main" @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
+      ${second(this, this.check, units)}
+      ${this.worth(shown.result.reading.notes)}`
   }
 
   /** What is worth a look; what plate and bench say against each other is told at their fields and in J. */
@@ -122,7 +116,12 @@ export class AnswerZone extends LitElement {
   }
 
   render() {
-    return html`${this.shown ? this.answer(this.shown) : html`<p class="waiting">Will this motor do the job?</p>`}
+    const { shown, form } = this
+    return html`<div class="top">
+        <div class="words">${shown ? sentence(shown, form.units) : html`<p class="waiting">Will this motor do the job?</p>`}</div>
+        <drive-line class="drive" .form=${form} .result=${shown?.result ?? null} .at=${this.at}></drive-line>
+        <div class="figures">${shown ? this.figures(shown) : nothing}</div>
+      </div>
       <station-strip .job=${this.job} .form=${this.form} .open=${this.station} .target=${this.target}></station-strip>
       ${this.job ? html`<safety-strip .job=${this.job}></safety-strip>` : nothing}`
   }

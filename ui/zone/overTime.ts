@@ -2,7 +2,7 @@
 import { html, LitElement, nothing, type PropertyValues, svg, type TemplateResult } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { guard } from 'lit/directives/guard.js'
-import { cycleSeconds } from '../../sim/duty.ts'
+import { cycleSeconds, type Duty } from '../../sim/duty.ts'
 import { told } from '../../sim/say/number.ts'
 import type { Log } from '../../sim/identify/log.ts'
 import type { Units } from '../../sim/say/units.ts'
@@ -11,6 +11,7 @@ import type { Chart } from '../plot/chart.ts'
 import { currentChart } from '../plot/currentChart.ts'
 import { drag } from '../plot/drag.ts'
 import { dutyChart } from '../plot/dutyChart.ts'
+import { type Edge, edgesOf, lengthAt, lengthBy } from '../plot/dutyEdges.ts'
 import { tell, type Part } from '../plot/events.ts'
 import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
@@ -53,6 +54,8 @@ export class OverTime extends LitElement {
   @property({ attribute: false }) shown: readonly Shown[] = []
   /** A logged run to lay over the prediction. */
   @property({ attribute: false }) log: Log | null = null
+  /** The duty asked, whose first cycle can be dragged; it may be ahead of the answer on show. */
+  @property({ attribute: false }) duty: Duty | null = null
   @property({ attribute: false }) units: Units = { system: 'metric', temperature: '°C' }
   /** The moment looked at, s. */
   @property({ type: Number }) at = 0
@@ -213,8 +216,52 @@ export class OverTime extends LitElement {
           ${narrow || readings.length === 0 ? nothing : readoutMark(`${reads}at ${exactClock(at)}`, readings, place)}
         </svg>
         ${timed ? this.renderHandle(view, chart) : nothing}
+        ${chart.id === 'duty' ? this.renderEdges(view, chart) : nothing}
       </div>
       ${open ? tableOf(title, chart.table(), left) : nothing}`
+  }
+
+  /** A frame around the first cycle, with a handle at the end of each step. */
+  private renderEdges(view: View, { scales: { x, box } }: Chart) {
+    const edges = edgesOf(this.duty ?? view.active.job.duty)
+    const end = edges.at(-1)
+    if (!end || view.from >= end.from + end.seconds) return nothing
+    const at = (t: number) => Math.min(box.right, Math.max(box.left, x(t)))
+    const middle = (box.top + box.bottom) / 2
+    return html`<div class="cycle" style="left: ${at(0)}px; top: ${box.top}px; width: ${at(end.from + end.seconds) - at(0)}px;
+        height: ${box.bottom - box.top}px"></div>
+      ${edges
+        .filter(({ from, seconds }) => from + seconds >= view.from && from + seconds <= view.to)
+        .map(
+          (edge) => html`<div class="edge" role="slider" tabindex="0" aria-label="End of ${edge.name}"
+            aria-valuemin="0" aria-valuemax=${Math.round(view.end)} aria-valuenow=${Math.round(edge.seconds)}
+            aria-valuetext="lasts ${exactWords(edge.seconds)}" style="left: ${x(edge.from + edge.seconds)}px; top: ${middle}px"
+            @pointerdown=${(event: PointerEvent) => this.dragEdge(event, edge, view)}
+            @keydown=${(event: KeyboardEvent) => this.edgeByKey(event, edge)}></div>`,
+        )}`
+  }
+
+  private dragEdge(event: PointerEvent, edge: Edge, { left, right, from, to }: View): void {
+    event.stopPropagation()
+    const chart = (event.currentTarget as Element).closest('.chart')
+    if (!chart) return
+    // What is undone at once: the changes of this press.
+    const during = `step ${edge.index} ${event.timeStamp}`
+    let start: number | undefined
+    // Over the chart, which stands still: the handle moves under the pointer.
+    const move = (x: number) => {
+      start ??= x
+      const t = edge.from + edge.seconds + ((x - start) / (right - left)) * (to - from)
+      if (x !== start) tell(this, 'step', { index: edge.index, seconds: lengthAt(edge, t), during })
+    }
+    drag(event, move, chart)
+  }
+
+  private edgeByKey(event: KeyboardEvent, edge: Edge): void {
+    const by = handleKey(event.key, event.shiftKey)
+    if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
+    event.preventDefault()
+    tell(this, 'step', { index: edge.index, seconds: lengthBy(edge, by), during: '' })
   }
 
   private renderHandle(view: View, { scales: { x, box } }: Chart): TemplateResult {

@@ -1,5 +1,5 @@
 // Seats for a page: module workers of the browser.
-import { type Pool, pool } from '../pool.ts'
+import { type Pool, pool, seatsFor } from '../pool.ts'
 import { type SeatMaker, seatOn } from './seat.ts'
 
 const browserSeat: SeatMaker = (watcher) => {
@@ -10,6 +10,5 @@ const browserSeat: SeatMaker = (watcher) => {
   return seatOn(worker, () => worker.terminate(), watcher)
 }
 
-/** Workers for a page: two at least, so that a long check never holds up an answer. */
-export const createPool = (seats = Math.min(4, Math.max(2, navigator.hardwareConcurrency))): Pool =>
-  pool(browserSeat, seats)
+/** Workers for a page. */
+export const createPool = (seats = seatsFor(navigator.hardwareConcurrency)): Pool => pool(browserSeat, seats)

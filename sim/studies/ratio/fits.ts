@@ -2,7 +2,7 @@
 import type { Belt } from '../../parts/belt.ts'
 import type { Progress } from '../../run.ts'
 import { spread } from './grid.ts'
-import { beltFaults, type BeltLimit } from './limits.ts'
+import { beltFaults, type BeltLimit } from '../../drive/limits.ts'
 import type { Fault } from './trial.ts'
 import { type Tried, type Window, windowOf } from './window.ts'
 

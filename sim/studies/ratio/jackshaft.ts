@@ -1,7 +1,7 @@
 // Two stages through a jackshaft, for ratios that one stage cannot do.
 import type { Belt } from '../../parts/belt.ts'
 import { type Changes, twoStage } from './change.ts'
-import { smallestOf, STEEPEST } from './limits.ts'
+import { smallestOf, STEEPEST } from '../../drive/limits.ts'
 import { choices, isSame, offMiddle, type Range } from './pairs.ts'
 
 /** Four pulleys from motor to machine, m, and the ratios they make. */

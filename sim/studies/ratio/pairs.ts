@@ -1,9 +1,9 @@
 // Pairs of pulleys and a belt that are sold, for a ratio within a window: few to buy, and well inside.
-import { beltLength, centresFor } from '../../belting/geometry.ts'
-import { STOCK_LENGTHS, STOCK_PULLEYS } from '../../handbook/beltSections.ts'
+import { stockBelt } from '../../belting/stock.ts'
+import { STOCK_PULLEYS } from '../../handbook/beltSections.ts'
 import { type Belt, type Stage, stagesOf } from '../../parts/belt.ts'
 import { type Changes, lastStage } from './change.ts'
-import { smallestOf, STEEPEST } from './limits.ts'
+import { smallestOf, STEEPEST } from '../../drive/limits.ts'
 
 /** A proposal: pulleys of the stage, m, the whole ratio, a stock belt and the centres it needs, m. */
 export interface Pair {
@@ -35,24 +35,6 @@ export const choices = (present: number | undefined, least: number): readonly nu
     ...STOCK_PULLEYS.filter((size) => size >= least - SAME && !(present && isSame(size, present))),
     ...(present && present >= least - SAME ? [present] : []),
   ].sort((a, b) => a - b)
-
-/** Stock belt whose centres come nearest to the wanted ones, m. */
-export function stockBelt(
-  driving: number,
-  driven: number,
-  wanted: number,
-): { length: number; centres: number } | null {
-  const exact = beltLength(driving, driven, Math.max(wanted, (driving + driven) / 2))
-  let best: { length: number; centres: number } | null = null
-  for (const length of [...STOCK_LENGTHS]
-    .sort((a, b) => Math.abs(a - exact) - Math.abs(b - exact))
-    .slice(0, 3)) {
-    const centres = centresFor(length, driving, driven)
-    if (centres === null) continue
-    if (!best || Math.abs(centres - wanted) < Math.abs(best.centres - wanted)) best = { length, centres }
-  }
-  return best
-}
 
 /** How far a ratio lies from the middle of a range, by logarithm. */
 export const offMiddle = (ratio: number, { low, high }: Range): number =>

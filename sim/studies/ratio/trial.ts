@@ -9,7 +9,7 @@ import { type Progress, run } from '../../run.ts'
 import { allDayTorque } from '../../steady/allDay.ts'
 import { lowestAllDay } from '../../steady/lowest.ts'
 import { topSpeed } from '../../steady/operating.ts'
-import { type BeltFault, beltFaults, type BuiltStage, builtStages } from './limits.ts'
+import { type BeltFault, beltFaults, type BuiltStage, builtStages } from '../../drive/limits.ts'
 
 /** What keeps a ratio from doing the job, worst first. */
 export const FAULTS = ['unfinished', 'destroyed', 'opens', 'hot', 'stalls', 'slips', 'reach', 'sags'] as const

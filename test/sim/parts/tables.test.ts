@@ -1,6 +1,6 @@
 // Every field table, row by row: bounds, usual value, refusals and wording are checked from the tables themselves.
 import { describe, expect, it } from 'vitest'
-import { fieldOf, usualOf } from '../../../sim/field.ts'
+import { fieldOf, unwrap, usualOf } from '../../../sim/field.ts'
 import { fromUnit, parseQuantity, toUnit } from '../../../sim/quantity.ts'
 import { boundsOf, type Field, type QuantityField, readInput } from '../../../sim/reading.ts'
 import { entriesOf, itemOf, ScenarioFields } from '../../../sim/scenario.ts'
@@ -13,10 +13,18 @@ interface Row {
 }
 
 /** Every input that the tables declare, by path; a list stands for each of its items. */
-function rowsOf(schema: Schema, path: string): Row[] {
+function rowsOf(given: Schema, path: string): Row[] {
+  const schema = unwrap(given)
   const field = fieldOf(schema)
-  if (field) return [{ path, field, usual: usualOf(schema) }]
+  if (field) return [{ path, field, usual: usualOf(given) }]
   const item = itemOf(schema)
+  const kinds = 'options' in schema ? (schema.options as { entries: { kind: { literal: string } } }[]) : []
+  if (kinds.length > 0)
+    return kinds.flatMap(({ entries: { kind } }) =>
+      Object.entries(entriesOf(schema, { kind: kind.literal }) ?? {}).flatMap(([key, entry]) =>
+        key === 'kind' ? [] : rowsOf(entry, `${path}.${kind.literal}.${key}`),
+      ),
+    )
   const below = item ? { '0': item } : (entriesOf(schema) ?? {})
   return Object.entries(below).flatMap(([key, entry]) => rowsOf(entry, path === '' ? key : `${path}.${key}`))
 }
@@ -31,7 +39,13 @@ const wrongOf = (field: Field, given: unknown) => {
 it('finds the inputs, those in lists and nested groups too', () => {
   expect(rows.length).toBeGreaterThan(65)
   const paths = rows.map(({ path }) => path)
-  for (const path of ['supply.volts', 'duty.phases.0.surge.every', 'variants.0.name', 'cutoff.fitted'])
+  for (const path of [
+    'supply.volts',
+    'duty.phases.0.surge.every',
+    'variants.0.name',
+    'cutoff.fitted',
+    'duty.phases.0.cut.turning.depth',
+  ])
     expect(paths).toContain(path)
 })
 

@@ -1,8 +1,8 @@
 // What a belt itself stands: wrap, smallest pulley, belt and rim speed, room between the shafts, pull on them.
-import { beltLength, beltSpeed, smallWrap } from '../../belting/geometry.ts'
-import { shaftPull } from '../../belting/grip.ts'
-import { BALANCED_SPEED, BELT_SECTIONS, CAST_RIM_SPEED, LEAST_WRAP } from '../../handbook/beltSections.ts'
-import { type Belt, type Stage, slipStages, stagesOf } from '../../parts/belt.ts'
+import { beltLength, beltSpeed, smallWrap } from '../belting/geometry.ts'
+import { shaftPull } from '../belting/grip.ts'
+import { BALANCED_SPEED, BELT_SECTIONS, CAST_RIM_SPEED, LEAST_WRAP } from '../handbook/beltSections.ts'
+import { type Belt, type Stage, slipStages, stagesOf } from '../parts/belt.ts'
 
 export type BeltLimit = 'touch' | 'wrap' | 'small driving' | 'small driven' | 'balance' | 'rim' | 'steep'
 

@@ -1,0 +1,94 @@
+// Levers: the changes that advice may try, each by paths of the scenario, where the job has a use for it.
+import type { Case } from './case.ts'
+import type { Changes } from './finding.ts'
+import {
+  halfReduction,
+  jackshaft,
+  lessReduction,
+  moreReduction,
+  mostReduction,
+  widerPulleys,
+} from './pulleys.ts'
+import { longerRest, shorterWork } from './rests.ts'
+
+/** A change with the name of its variant. */
+export interface Pulled {
+  readonly name: string
+  readonly changes: Changes
+}
+export type Lever = (one: Case) => Pulled | null
+
+/** Times plate amps that a current limit is usually set to (common practice, no source). */
+export const USUAL_LIMIT = 1.5
+/** And at most, for a motor that stalls (common practice, no source). */
+const MOST_LIMIT = 2
+
+const cooling =
+  (from: readonly string[], to: string, name: string): Lever =>
+  ({ job }) =>
+    from.includes(job.parts.heat.cooling) ? { name, changes: { 'heat.cooling': to } } : null
+
+const amps = (value: number): string => `${Number(value.toPrecision(2))} A`
+
+const limit =
+  (times: number, up: boolean): Lever =>
+  ({ job }) => {
+    const { plate, parts } = job
+    if (plate.amps === undefined) return null
+    const to = times * plate.amps
+    if (up ? to <= parts.controller.currentLimit : to >= parts.controller.currentLimit) return null
+    return { name: `Current limit ${amps(to)}`, changes: { 'controller.currentLimit': amps(to) } }
+  }
+
+const plateVolts: Lever = ({ job }) => {
+  const { volts } = job.plate
+  if (volts === undefined) return null
+  const text = `${Number(volts.toPrecision(4))} V`
+  return { name: `Supply of ${text}`, changes: { 'supply.volts': text } }
+}
+
+const supplyKind =
+  (kind: string, name: string): Lever =>
+  () => ({ name, changes: { 'supply.kind': kind, 'supply.formFactor': null } })
+
+export const LEVERS = {
+  'shaft fan': cooling(['none'], 'shaft fan', 'With the shaft fan'),
+  blower: cooling(['none', 'shaft fan'], 'blower', 'With a blower'),
+  'outer fan': cooling(['enclosed'], 'enclosed, outer fan', 'With an outer fan'),
+  clean: ({ job }) =>
+    job.parts.heat.airPath < 1 ? { name: 'Cleaned', changes: { 'heat.airPath': '100 %' } } : null,
+  'more reduction': moreReduction,
+  'most reduction': mostReduction,
+  jackshaft,
+  'less reduction': lessReduction,
+  'half the reduction': halfReduction,
+  'wider pulleys': widerPulleys,
+  choke: supplyKind('phase control with choke', 'With a choke'),
+  'chopped DC': supplyKind('pwm', 'On chopped DC'),
+  'plate volts': plateVolts,
+  compensation: ({ job: { parts } }) =>
+    parts.controller.holds === 'sag compensation' && parts.controller.compensation === 0.8
+      ? null
+      : {
+          name: 'Sag compensation 80 %',
+          changes: { 'controller.holds': 'sag compensation', 'controller.compensation': '80 %' },
+        },
+  feedback: ({ job: { parts } }) =>
+    parts.controller.holds === 'speed feedback'
+      ? null
+      : { name: 'With speed feedback', changes: { 'controller.holds': 'speed feedback' } },
+  'lower limit': limit(USUAL_LIMIT, false),
+  'higher limit': limit(MOST_LIMIT, true),
+  wired: () => ({ name: 'Cutoff wired', changes: { 'cutoff.leads': 'no-volt release' } }),
+  'fit a cutoff': () => ({
+    name: 'With a cutoff',
+    changes: { 'cutoff.fitted': 'manual reset', 'cutoff.leads': 'no-volt release' },
+  }),
+  release: () => ({ name: 'With a no-volt release', changes: { 'cutoff.leads': 'no-volt release' } }),
+  earth: () => ({ name: 'Earthed', changes: { 'supply.earth': 'yes' } }),
+  'longer rest': longerRest,
+  'shorter work': shorterWork,
+} as const satisfies Readonly<Record<string, Lever>>
+export type LeverName = keyof typeof LEVERS
+
+export const isLever = (name: string): name is LeverName => Object.hasOwn(LEVERS, name)

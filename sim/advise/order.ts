@@ -1,0 +1,59 @@
+// The order of findings: danger first, then what is missing before what could be better, then by gain.
+import type { Case } from './case.ts'
+import { type Cure, type Draft, type Finding, isSevere, SEVERITIES } from './finding.ts'
+import { isWhole } from './cures.ts'
+
+/** A finding with what was run for it. */
+export interface Cured {
+  readonly draft: Draft
+  readonly cures: readonly Cure[]
+}
+
+/** How much cooler the best cure makes it, K; cures that change no number count for all. */
+function gain({ cures }: Cured, one: Case): number {
+  const gains = cures.map(({ outcome }) => (outcome ? one.now.hottestWindingC - outcome.hottestWindingC : 0))
+  return Math.max(Number.NEGATIVE_INFINITY, ...gains)
+}
+
+/** True of a finding with a whole cure that makes an end of another. */
+export const ends = ({ draft, cures }: Cured, other: Draft, one: Case): boolean =>
+  !draft.consequence &&
+  draft.name !== other.name &&
+  cures.some(({ whole, outcome }) => whole && outcome !== null && isWhole(other, one.now, outcome))
+
+const rank = ({ severity }: Draft): number => SEVERITIES.indexOf(severity)
+
+/** Findings in order; one that another's cure makes an end of stands after that, which is as urgent as it. */
+export function ordered(all: readonly Cured[], one: Case): Finding[] {
+  const compare = (a: Cured, b: Cured, rankA: number, rankB: number): number =>
+    rankA - rankB ||
+    Number(b.draft.defect) - Number(a.draft.defect) ||
+    Number(b.cures.some(({ whole }) => whole)) - Number(a.cures.some(({ whole }) => whole)) ||
+    gain(b, one) - gain(a, one) ||
+    0
+  const following = new Map<Cured, Cured>()
+  for (const each of all) {
+    if (!each.draft.consequence) continue
+    const heads = all.filter((head) => isSevere(head.draft.severity) && ends(head, each.draft, one))
+    const [head] = heads.sort((a, b) => compare(a, b, rank(a.draft), rank(b.draft)))
+    if (head) following.set(each, head)
+  }
+  const followers = (head: Cured) => [...following].filter(([, its]) => its === head).map(([each]) => each)
+  const urgency = (each: Cured): number =>
+    Math.min(rank(each.draft), ...followers(each).map(({ draft }) => rank(draft)))
+  const heads = all
+    .filter((each) => !following.has(each))
+    .sort((a, b) => compare(a, b, urgency(a), urgency(b)))
+  const told = (each: Cured, urgent: number, after: Finding['after']): Finding => {
+    const { name, kind, evidence, quotes } = each.draft
+    // What another cure makes an end of needs none of its own, unless it is there to keep hands whole.
+    const cures = after === null || kind === 'Safety' ? each.cures : []
+    return { name, kind, severity: SEVERITIES[urgent], evidence, quotes, cures, after }
+  }
+  return heads.flatMap((head) => [
+    told(head, urgency(head), null),
+    ...followers(head)
+      .sort((a, b) => compare(a, b, rank(a.draft), rank(b.draft)))
+      .map((each) => told(each, rank(each.draft), head.draft.name)),
+  ])
+}

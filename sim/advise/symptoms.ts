@@ -1,0 +1,53 @@
+// From what a drive does to what it may be: causes that fit this job, ranked, and whether its numbers explain it at all.
+import type { Case } from './case.ts'
+import type { Evidence, Finding, FindingName } from './finding.ts'
+import { CANDIDATES, type Cause } from './symptoms/causes.ts'
+import { explained, type Explained } from './symptoms/explained.ts'
+import type { Symptom } from './symptoms/names.ts'
+
+export interface Suspect {
+  readonly cause: Cause
+  /** The finding of this job that speaks for it; null: none does. */
+  readonly finding: FindingName | null
+  /** True of what no number of the job can show: a part that is worn, loose or broken. */
+  readonly fault: boolean
+  /** Share of what speaks for all of them. */
+  readonly share: number
+}
+
+export interface Diagnosis {
+  readonly symptom: Symptom
+  /** Whether this job's numbers come to that; where they do not, it is a fault and not the load. */
+  readonly explained: boolean
+  readonly evidence: Readonly<Record<string, Evidence>>
+  /** Likeliest first. */
+  readonly suspects: readonly Suspect[]
+}
+
+/** A finding of this job speaks for its cause so many times as loud. */
+const FOUND = 6
+/** A fault, where the numbers explain nothing; and a load, where nothing shows it. */
+const UNEXPLAINED = 5
+const NOT_SHOWN = 0.25
+
+/** What may be behind a symptom, seen `after` so many seconds (null: not said), given the job's findings. */
+export function diagnose(
+  one: Case,
+  findings: readonly Pick<Finding, 'name'>[],
+  symptom: Symptom,
+  after: number | null = null,
+): Diagnosis {
+  const told: Explained = explained(one, symptom, after)
+  const names = new Set(findings.map(({ name }) => name))
+  const scored = CANDIDATES[symptom].map(({ cause, weight, findings: mine, fault }) => {
+    const finding = mine.find((name) => names.has(name)) ?? null
+    const times =
+      finding && told.explained ? FOUND : fault ? (told.explained ? 1 : UNEXPLAINED) : finding ? 1 : NOT_SHOWN
+    return { cause, finding, fault, share: weight * times }
+  })
+  const sum = scored.reduce((total, { share }) => total + share, 0)
+  const suspects = scored
+    .map((each) => ({ ...each, share: each.share / sum }))
+    .sort((a, b) => b.share - a.share)
+  return { symptom, explained: told.explained, evidence: told.evidence, suspects }
+}

@@ -1,0 +1,86 @@
+// Sentences about the supply: AC, a bare bridge, volts, lumpy current, the outlet, the earth.
+import type { FindingName } from '../../advise/finding.ts'
+import { NBSP } from '../number.ts'
+import { cureSentences, has, heatFigure, joined, machineOf, type Say, say, valueOf } from './words.ts'
+
+const CODE = 'A licensed electrician and your local code decide how.'
+
+export const supplyWords = {
+  ac: (t) => ({
+    headline: 'Rectify the supply: this motor wants DC.',
+    text: joined(
+      `On AC from the outlet (${say(t, 'line')}) the magnets push one way and then the other: it hums, does not turn, and the winding burns in minutes.`,
+      cureSentences(t),
+    ),
+    figure: '0 rpm',
+    note: 'on AC',
+  }),
+  bareBridge: (t) => ({
+    headline: 'Do not run it off a bare bridge.',
+    text: joined(
+      `With little to do it runs up to ${say(t, 'idle')}${has(t, 'plate') ? `, and its plate says ${say(t, 'plate')}` : ''}: the bridge charges it towards the peak of the mains, where steady DC of the same volts gives ${say(t, 'steady')}. Under the cut it sags all the more. There is no knob, no soft start and no limit to the amps.`,
+      cureSentences(t),
+    ),
+    figure: say(t, 'idle'),
+    note: 'at the motor, running free',
+  }),
+  underVolts: (t) => ({
+    headline: 'Give the motor the volts it was made for.',
+    text: joined(
+      `The supply gives ${say(t, 'volts')}, the plate says ${say(t, 'plate')}: with the knob fully up the spindle gets to ${say(t, 'top')}, and ${say(t, 'asked')} is asked. Fewer volts take speed away and nothing else: for the same torque it draws the same amps and gets as hot.`,
+      cureSentences(t),
+    ),
+    figure: say(t, 'top'),
+    note: `top speed; ${say(t, 'asked')} asked`,
+  }),
+  overVolts: (t) => ({
+    headline: 'Bring the supply down to the plate’s volts.',
+    text: joined(
+      `${say(t, 'volts')} on a motor for ${say(t, 'plate')}: with a lost speed signal, a shorted power device or a thrown belt it runs away to ${say(t, 'idle')}${has(t, 'plateSpeed') ? `, and the plate says ${say(t, 'plateSpeed')}` : ''}${has(t, 'rim') ? `; the flywheel’s rim then moves at ${say(t, 'rim')}` : ''}.`,
+      cureSentences(t),
+    ),
+    figure: say(t, 'idle'),
+    note: 'if it runs away',
+  }),
+  lumpy: (t) => ({
+    headline: 'Put a choke in the motor lead.',
+    text: joined(
+      `Lumpy current heats by its peaks and turns by its mean: at this cut the copper makes ${say(t, 'square')} times the heat of steady current.`,
+      cureSentences(t),
+    ),
+    ...heatFigure(t),
+  }),
+  socket: (t) => ({
+    headline:
+      valueOf(t, 'outlet') > valueOf(t, 'breaker')
+        ? 'Take less from the outlet: its breaker opens.'
+        : 'Take less from the outlet.',
+    text: joined(
+      `The cut draws about ${say(t, 'outlet')} where it is plugged in, and the breaker is for ${say(t, 'breaker')}; loads of hours are held to 80${NBSP}% of that. The winding carries ${say(t, 'motor')} meanwhile: volts are traded for amps, and the two sides never read the same.`,
+      cureSentences(t),
+    ),
+    figure: say(t, 'outlet'),
+    note: `of ${say(t, 'breaker')}`,
+  }),
+  weakSupply: (t) => ({
+    headline: 'Match the current limit to the supply.',
+    text: joined(
+      `The cut runs into the limit of ${say(t, 'limit')}, and at that limit and this speed ${say(t, 'atLimit')} are drawn from a supply fused for ${say(t, 'breaker')}: the fuse goes when the work is hardest.`,
+      cureSentences(t),
+    ),
+    figure: say(t, 'atLimit'),
+    note: `of ${say(t, 'breaker')}`,
+  }),
+  noEarth: (t) => ({
+    headline: 'Earth the motor, the machine and the controller’s case.',
+    text: `Nothing is earthed, and up to ${say(t, 'volts')} from the mains stand on the brushes: one worn wire makes the whole ${machineOf(t)} live, and no breaker opens. Run one earth wire to the frame, the machine and the case, and never to a motor lead. ${CODE}`,
+    figure: say(t, 'volts'),
+    note: 'on a frame nobody earthed',
+  }),
+  earthUnknown: (t) => ({
+    headline: 'Measure the earth before the first run.',
+    text: `Unplugged: from the bare frame, the ${machineOf(t)} and the controller’s case to the plug’s earth pin, well under 1${NBSP}Ω each. Then say so under “Outlet”.`,
+    figure: `1${NBSP}Ω`,
+    note: 'at most, frame to earth pin',
+  }),
+} as const satisfies Partial<Record<FindingName, Say>>

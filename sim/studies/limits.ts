@@ -1,0 +1,167 @@
+// Work and rest: how long a cut can be held, how long to rest, what lasts for good; and the careful end of each for a card.
+import { type Duty, meanTorque, type Phase } from '../duty.ts'
+import { dutyOfType } from '../duty/patterns.ts'
+import type { DutyType } from '../handbook/dutyTypes.ts'
+import type { Job } from '../job.ts'
+import { hardestPhase } from '../judge.ts'
+import { nearest } from '../nearest.ts'
+import { read, type Refused } from '../read.ts'
+import type { Progress } from '../run.ts'
+import { type Scenario, type Variant, withVariant } from '../scenario.ts'
+import { allDayTorque } from '../steady/allDay.ts'
+import { type RunLimits, runLimits, type SteadyLimits, steadyLimits } from './limits/alone.ts'
+import { carefulJobs } from './limits/careful.ts'
+import { doubted } from './limits/doubted.ts'
+import { evened } from './limits/evened.ts'
+import { marginAfter } from './limits/held.ts'
+import {
+  biggestCut,
+  frameInTurn,
+  longestWork,
+  restOf,
+  shortestRest,
+  steadyMargins,
+  type TurnLimits,
+  type Turns,
+} from './limits/turns.ts'
+
+export interface LimitsOptions {
+  readonly variant?: Variant
+  /** Name of the step that is the cut; else the hardest. */
+  readonly phase?: string
+  /** The rest after which it is asked how long again, s; else the cycle's own, else ten minutes. */
+  readonly rest?: number
+  /** Another duty than the job's own, with the same cut. */
+  readonly type?: DutyType
+}
+
+/** Everything for one job: as given, or at the careful end. */
+export interface Limits extends SteadyLimits, RunLimits, TurnLimits {}
+
+export interface LimitsStudy {
+  readonly ok: true
+  /** The cut: a step of the duty. Speed in rad/s at the spindle, mean torque in N·m. */
+  readonly phase: Phase
+  readonly torque: number
+  readonly duty: Duty
+  /** Rest in the duty's own cycle, s, and whether it comes back to the cut at all. */
+  readonly cycleRest: number
+  readonly air: number
+  readonly asGiven: Limits
+  /** Each at the careful end of its band: shorter, less, longer to wait. */
+  readonly careful: Limits
+}
+
+const USUAL_REST = 600
+
+/** The step that is meant, by name; or what is amiss. */
+function cutOf(duty: Duty, name: string | undefined): number | Refused {
+  const { phases } = duty
+  const index = name === undefined ? hardestPhase(phases) : phases.findIndex((phase) => phase.name === name)
+  const refuse = (wrong: string, wouldDo: string): Refused => ({
+    ok: false,
+    problems: [{ path: 'duty.phases', wrong, wouldDo }],
+  })
+  if (index < 0) {
+    const names = phases.map((phase) => phase.name)
+    const guess = nearest(name ?? '', names)
+    return refuse(
+      `No step is called “${name}”.`,
+      guess ? `Did you mean “${guess}”?` : `Known: ${names.map((each) => `“${each}”`).join(', ')}.`,
+    )
+  }
+  if (!(phases[index].speed > 0)) return refuse('A rest has no limits of work.', 'Choose a step that runs.')
+  return index
+}
+
+/** All limits of a job, each from the job that goes with it. */
+function* limitsOf(
+  jobs: { readonly steady: Job; readonly run: Job; readonly turn: Job },
+  { phases, cut }: Turns,
+  rest: number,
+): Generator<Progress, Limits> {
+  const phase = phases[cut]
+  const run = yield* runLimits(jobs.run, phase, rest)
+  const turns: Turns = { phases, cut }
+  const work = yield* longestWork(jobs.turn, turns)
+  const seconds = typeof work === 'number' ? work : phase.seconds
+  const atLimit = phases.map((each, n) => (n === cut ? { ...each, seconds } : each))
+  return {
+    ...steadyLimits(jobs.steady, phase),
+    ...run,
+    work,
+    frameC: work === 'none' ? null : yield* frameInTurn(jobs.turn, atLimit),
+    rest: yield* shortestRest(jobs.turn, turns),
+    cut: yield* biggestCut(jobs.turn, turns),
+  }
+}
+
+/**
+ * Studies work and rest of a scenario's job. Its limits: the cutoff does not open and the winding keeps its class.
+ * Yields progress; refuses what the reader refuses and a step that is not there.
+ */
+export function* limitsStudy(
+  scenario: Scenario,
+  options: LimitsOptions = {},
+): Generator<Progress, LimitsStudy | Refused> {
+  const { variant, type } = options
+  const whole = variant ? withVariant(scenario, variant) : scenario
+  const reading = read(whole)
+  if (!reading.ok) return reading
+  const found = cutOf(reading.job.duty, options.phase)
+  if (typeof found !== 'number') return found
+  const ownCut = found
+  const as = (job: Job): Job =>
+    type ? { ...job, duty: dutyOfType(type, job.duty.phases[ownCut], job.duty.startC) } : job
+  const job = as(reading.job)
+  const { phases } = job.duty
+  const cut = type ? 0 : ownCut
+  const turns: Turns = { phases, cut }
+  const phase = phases[cut]
+  const cycleRest = restOf(phases)
+  const rest = options.rest ?? (cycleRest > 0 ? cycleRest : USUAL_REST)
+
+  let part = 0
+  const told = function* <T>(work: Generator<Progress, T>, share: number): Generator<Progress, T> {
+    let within = 0
+    for (;;) {
+      const next = work.next()
+      if (next.done) {
+        part += share
+        return next.value
+      }
+      within = Math.max(within, Math.min(1, next.value.t / next.value.of || 0))
+      yield { t: part + share * within, of: 1 }
+    }
+  }
+
+  const asGiven = yield* told(limitsOf({ steady: job, run: job, turn: job }, turns, rest), 0.25)
+  // Which way each doubt pushes is asked at the limits just found, with surges evened out: that is quick and near.
+  const smooth = phases.map(evened)
+  const seconds = asGiven.cold?.seconds ?? phase.seconds
+  const work = typeof asGiven.work === 'number' ? asGiven.work : phase.seconds
+  const atLimit = smooth.map((each, n) => (n === cut ? { ...each, seconds: work } : each))
+  const margin = steadyMargins()
+  const careful = yield* told(
+    carefulJobs(doubted(whole, reading, as), [
+      // biome-ignore lint/correctness/useYield: a question may be answered at once.
+      function* (one) {
+        return allDayTorque(one.parts, phase.speed).torque
+      },
+      (one) => marginAfter(one, smooth[cut], seconds),
+      (one) => margin(one, atLimit),
+    ]),
+    0.5,
+  )
+  const [steady, run, turn] = careful?.map((each) => each.job) ?? [job, job, job]
+  return {
+    ok: true,
+    phase,
+    torque: meanTorque(phase),
+    duty: job.duty,
+    cycleRest,
+    air: job.parts.heat.air,
+    asGiven,
+    careful: yield* told(limitsOf({ steady, run, turn }, turns, rest), 0.25),
+  }
+}

@@ -1,0 +1,115 @@
+// The drive while it warms: speed and amps at temperatures that are on their way, found from the ones before.
+import { slipCapacity } from '../../belting/slip.ts'
+import { wish } from '../../parts/controller.ts'
+import { ceiling } from '../../parts/supply.ts'
+import { brushVolts, constantAt, resistanceAt } from '../../parts/winding.ts'
+import type { Plant } from '../../plant.ts'
+
+/** A drive that holds a torque; what `find` and `load` found last stands in it. */
+export interface WarmingDrive {
+  /** Torque of the cut held at the spindle, N·m. */
+  torque: number
+  /** Motor speed, rad/s, and amps: as much as it takes, whatever the current limit. */
+  speed: number
+  amps: number
+  /** The supply has fewer volts than the controller wishes for. */
+  short: boolean
+  /** Torque at the motor's shaft, N·m, its own friction with it, at the speed last looked at. */
+  atShaft: number
+  /** Speed and amps asked for motor speed `asked` (rad/s), with `extra` N·m more at the shaft, at temperatures in °C. */
+  find(asked: number, extra: number, windingC: number, frameC: number): void
+  /** The torque at the shaft at motor speed `w`, rad/s. */
+  load(w: number): void
+}
+
+/** Newton's rounds at most; it is close when it moves by less than this, rad/s and share. */
+const ROUNDS = 60
+const CLOSE = 1e-9
+/** Speeds below which dry friction and drag fade out, rad/s (rotor.ts, machine.ts). */
+const FADES = 0.5
+
+/**
+ * The steady drive of a plant, as `driveAt` has it but for the current limit, quick enough to be asked at every
+ * evaluation: Newton's method from the speed before, kept in a bracket. A belt that cannot carry the load lets go.
+ */
+export function warmingDrive(plant: Plant): WarmingDrive {
+  const { supply, controller, winding, rotor, machine, ratio, belt, slip } = plant
+  const through = 1 / (ratio * belt.efficiency)
+  const feedback = controller.holds === 'speed feedback'
+  let steepness = 0
+
+  const drive: WarmingDrive = {
+    torque: 0,
+    speed: 0,
+    amps: 0,
+    short: false,
+    atShaft: 0,
+    load(w) {
+      const spindle = w / ratio
+      const cut = Math.tanh(spindle)
+      const drags = Math.tanh(spindle / FADES)
+      let load = drive.torque * cut + machine.drag * drags + machine.windage * spindle
+      let slope =
+        drive.torque * (1 - cut * cut) + (machine.drag / FADES) * (1 - drags * drags) + machine.windage
+      if (slip) {
+        const most = slipCapacity(slip, w)
+        if (load > most) {
+          load = most
+          slope = 0
+        }
+      }
+      const rubs = Math.tanh(w / FADES)
+      drive.atShaft = load * through + rotor.dryFriction * rubs + rotor.windage * w
+      steepness =
+        (slope * through) / ratio + (rotor.dryFriction / FADES) * (1 - rubs * rubs) + rotor.windage
+    },
+    find(asked, extra, windingC, frameC) {
+      const resistance = resistanceAt(winding, windingC)
+      const constant = constantAt(winding, frameC)
+      const highest = feedback ? asked : supply.volts / constant + 1
+      let low = 0
+      let high = highest
+      let w = Math.min(highest, drive.speed > 0 ? drive.speed : asked)
+      for (let n = 0; n < ROUNDS; n++) {
+        drive.load(w)
+        const i = (drive.atShaft + extra) / constant
+        const perSpeed = steepness / constant
+        const most = ceiling(supply, i)
+        const wished = feedback
+          ? Infinity
+          : wish(
+              controller,
+              plant.gains,
+              asked,
+              0,
+              i,
+              0,
+              winding.constant,
+              winding.resistance,
+              winding.brushDrop,
+            )
+        const short = wished >= most
+        const volts = short ? most : wished
+        const spare = volts - resistance * i - constant * w - brushVolts(winding, i)
+        drive.amps = i
+        drive.speed = w
+        drive.short = short && w < asked
+        if (spare === 0 || (spare > 0 && w === highest)) return
+        if (spare > 0) low = w
+        else high = w
+        // Volts given grow with the amps by so much; the knee of the brush drop is left to the bracket.
+        const given = short
+          ? -supply.resistance
+          : controller.holds === 'sag compensation'
+            ? controller.compensation * winding.resistance
+            : 0
+        const fall = (resistance - given) * perSpeed + constant
+        let next = w + spare / fall
+        if (!(next > low && next < high)) next = spare > 0 && next >= high ? high : (low + high) / 2
+        if (Math.abs(next - w) <= CLOSE * (1 + w)) return
+        w = next
+      }
+    },
+  }
+  return drive
+}

@@ -1,0 +1,140 @@
+// Wiring and safety: what this drive needs to be connected without hurting anyone, as a checklist with its sources.
+import { longestDischarge, TOUCHABLE_VOLTS } from './advise/discharge.ts'
+import { isDeadly } from './advise/supply.ts'
+import type { Job } from './job.ts'
+import type { Figures } from './judge.ts'
+import type { Bench } from './parts/bench.ts'
+import { CAST_RIM, runaway } from './wiring/runaway.ts'
+import { type Fact, GROUPS, type Group, PRACTICE, type Statement, type StatementName } from './wiring/statement.ts'
+import { stopTime } from './wiring/stopping.ts'
+
+export type { Fact, Group, Statement, StatementName } from './wiring/statement.ts'
+
+/** A frame hotter than this burns a hand that stays on it for some seconds, °C (ISO 13732-1, bare metal 10 s, from memory). */
+const TOUCH_C = 55
+/** A rotor is not tried at more than this share over its plate's speed (common practice). */
+const TRIED = 1.25
+/** Machines that are wet, that make dust that burns, and grit that grinds. */
+const WET: readonly string[] = ['mill', 'wheel']
+const DUSTY: readonly string[] = ['saw', 'lathe', 'grinder']
+
+const fact = (value: number, dimension: Fact['dimension']): Fact => ({ value, dimension })
+
+/** Every statement that bears on a job, in the order of the work; in each group what is wrong as it stands comes first. */
+export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | null): readonly Statement[] {
+  const { supply, cutoff, machine, controller } = job.parts
+  const battery = supply.kind === 'battery'
+  const mains = !battery
+  const deadly = isDeadly(supply)
+  const fitted = cutoff.fitted !== 'none'
+  const fastest = Math.max(...job.duty.phases.map(({ speed }) => speed))
+  const wild = runaway(job.parts, bench.flywheelDiameter)
+  const plateSpeed = job.plate.speed
+  const tooFast =
+    wild.pulleyRim > CAST_RIM ||
+    (wild.flywheelRim ?? 0) > CAST_RIM ||
+    (plateSpeed !== undefined && wild.motor > TRIED * plateSpeed)
+  const { capacitance, bleeder } = supply
+  const peak = mains ? Math.SQRT2 * 1.1 * supply.lineVolts : supply.volts
+  const known = capacitance !== undefined && bleeder !== undefined
+  const volts = { volts: fact(supply.volts, 'voltage') }
+
+  const found: Statement[] = []
+  const say = (
+    when: boolean,
+    group: Group,
+    name: StatementName,
+    source: string,
+    facts: Statement['facts'] = {},
+    wrong = false,
+  ) => {
+    if (when) found.push({ name, group, source, facts, wrong })
+  }
+
+  say(true, 'connect', 'electrician', PRACTICE)
+  say(supply.kind === 'ac', 'connect', 'ac', PRACTICE, {}, true)
+  const bonding = 'IEC 60204-1, clause 8 (protective bonding; from memory)'
+  say(deadly && supply.earth !== 'no', 'connect', 'earth', bonding)
+  say(deadly && supply.earth === 'no', 'connect', 'earthOpen', bonding, volts, true)
+  say(mains, 'connect', 'notIsolated', 'closed circuit from the mains through the rectifier; common practice, no source')
+  say(mains, 'connect', 'noEarthedMeter', PRACTICE)
+  say(mains, 'connect', 'residual', 'IEC 62423 (type B residual-current devices; from memory)', {}, WET.includes(machine.kind))
+  say(deadly, 'connect', 'insulation', 'IEC 60204-1, clause 12 (conductors; from memory)', volts)
+  say(true, 'connect', 'wireSize', 'your local electrical code')
+  say(true, 'connect', 'rotation', PRACTICE)
+
+  say(mains, 'protect', 'fuse', 'IEC 60204-1, 7.2 (overcurrent protection; from memory)', volts)
+  say(battery, 'protect', 'batteryFuse', PRACTICE)
+  say(true, 'protect', 'release', 'IEC 60204-1, 7.5 (no restart after a supply interruption; from memory)')
+  say(fitted && cutoff.leads !== 'motor lead', 'protect', 'cutoffInCoil', 'IEC 60204-1, 7.3 (overtemperature protection; from memory)')
+  say(
+    fitted && cutoff.leads === 'motor lead',
+    'protect',
+    'cutoffInMotorLead',
+    PRACTICE,
+    { ...volts, amps: fact(controller.currentLimit, 'current') },
+    true,
+  )
+  say(cutoff.leads === 'not connected', 'protect', 'cutoffLoose', PRACTICE, {}, true)
+  say(fitted, 'protect', 'enableAlone', PRACTICE)
+  say(true, 'protect', 'contacts', PRACTICE, volts)
+  say(
+    mains && figures !== null,
+    'protect',
+    'outlet',
+    'the breaker’s own rating; hours of load at four fifths of it: common practice',
+    { amps: fact(figures?.outletAmps ?? 0, 'current'), breaker: fact(supply.breaker, 'current') },
+    (figures?.outletAmps ?? 0) > supply.breaker,
+  )
+
+  const touch = 'IEC 60204-1, 6.2.4 (60 V within 5 s, else a warning with the time)'
+  say(known, 'touch', 'discharge', touch, {
+    seconds: fact(
+      known
+        ? longestDischarge(capacitance, bleeder, mains ? supply.lineVolts : supply.volts / Math.SQRT2)
+        : 0,
+      'time',
+    ),
+    peak: fact(peak, 'voltage'),
+    safe: fact(TOUCHABLE_VOLTS, 'voltage'),
+  })
+  say(!known && peak > TOUCHABLE_VOLTS, 'touch', 'dischargeUnknown', touch, { safe: fact(TOUCHABLE_VOLTS, 'voltage') })
+  say(mains, 'touch', 'pins', 'IEC 60204-1, 6.2.4 (exposed pins: 1 s)')
+  say(true, 'touch', 'unplug', PRACTICE)
+  say(battery, 'touch', 'charger', PRACTICE)
+  say(
+    figures !== null && figures.hottestFrameC.value > TOUCH_C,
+    'touch',
+    'frame',
+    'ISO 13732-1 (bare metal, 10 s: 55 °C; from memory)',
+    { frame: fact(figures?.hottestFrameC.value ?? 0, 'temperature'), limit: fact(TOUCH_C, 'temperature') },
+  )
+
+  say(true, 'moving', 'guards', 'IEC 60204-1 defers to ISO 12100 (guards; from memory)')
+  say(true, 'moving', 'thread', PRACTICE)
+  say(true, 'moving', 'reverse', 'closed form: inertia against drag, belt taken as tight', {
+    stop: fact(stopTime(job.parts, fastest), 'time'),
+  })
+  say(true, 'moving', 'knob', PRACTICE)
+  say(
+    true,
+    'moving',
+    'overspeed',
+    'volts over the motor constant; cast rims 33 m/s (Machinery’s Handbook, from memory)',
+    {
+      motor: fact(wild.motor, 'angular speed'),
+      spindle: fact(wild.spindle, 'angular speed'),
+      rim: fact(wild.pulleyRim, 'speed'),
+      ...(wild.flywheelRim === null ? {} : { flywheel: fact(wild.flywheelRim, 'speed') }),
+      limit: fact(CAST_RIM, 'speed'),
+    },
+    tooFast,
+  )
+  say(true, 'use', 'chips', PRACTICE)
+  say(DUSTY.includes(machine.kind) || battery, 'use', 'sparks', PRACTICE)
+  say(true, 'use', 'noLifting', 'this drive has one quadrant: it can neither hold nor lower')
+
+  return found.sort(
+    (a, b) => GROUPS.indexOf(a.group) - GROUPS.indexOf(b.group) || Number(b.wrong) - Number(a.wrong),
+  )
+}

@@ -1,0 +1,28 @@
+// How fast everything gets when the controller gives all it has and nothing is cut: a lost speed signal, a shorted device, a thrown belt.
+import { ratio } from '../parts/belt.ts'
+import type { Parts } from '../plant.ts'
+
+export interface Runaway {
+  /** Motor and spindle, rad/s. */
+  readonly motor: number
+  readonly spindle: number
+  /** Rims of the machine pulley, and of the flywheel where its diameter is known, m/s. */
+  readonly pulleyRim: number
+  readonly flywheelRim: number | null
+}
+
+/** Speeds at the supply's ceiling with nothing to do: (V − Vb)/k, cold, when the magnets are strongest and it is slowest: a lower bound. */
+export function runaway({ supply, winding, belt }: Parts, flywheelDiameter: number | undefined): Runaway {
+  const volts = supply.kind === 'bare bridge' || supply.kind === 'ac' ? Math.SQRT2 * supply.lineVolts : supply.volts
+  const motor = Math.max(0, volts - winding.brushDrop) / winding.constant
+  const spindle = motor / ratio(belt)
+  return {
+    motor,
+    spindle,
+    pulleyRim: (spindle * belt.machinePulley) / 2,
+    flywheelRim: flywheelDiameter === undefined ? null : (motor * flywheelDiameter) / 2,
+  }
+}
+
+/** Rim speed that ordinary cast-iron pulleys and flywheels are held to, m/s (Machinery's Handbook, from memory). */
+export const CAST_RIM = 33

@@ -1,0 +1,60 @@
+// Names and readings round the cut motor: in a row over it and one under it, pushed apart, each with its leader.
+import { pushApart, textWidth } from '../plot/label.ts'
+import { cutReach, POINTS, switchPoint } from './cutaway.ts'
+import type { Drive } from './drive.ts'
+import type { Point } from './runs.ts'
+import { ROW, type Sheet } from './sheet.ts'
+
+/** What a label reads at the moment: a temperature, or words that stay. */
+export interface InsetLabel {
+  readonly name: string
+  /** A node of the heat, or what is always said; '' for a name alone. */
+  readonly reads: 'winding' | 'frame' | 'switch' | { readonly always: string }
+  /** Middle of the label, left to right; middle line of its name. */
+  readonly at: Point
+  readonly width: number
+  readonly over: boolean
+  readonly leader: readonly [Point, Point]
+}
+
+const FAN: Readonly<Record<string, readonly [string, string]>> = {
+  'shaft fan': ['fan', 'fitted'],
+  none: ['fan', 'removed'],
+  blower: ['blower', 'fitted'],
+  'enclosed, outer fan': ['outer fan', 'fitted'],
+}
+
+/** The labels with their places. */
+export function insetLabels(drive: Drive, { inset, cut, cutScale, k }: Sheet): readonly InsetLabel[] {
+  const unit = cutScale * drive.shell
+  const point = ([x, y]: readonly [number, number]): Point => ({ x: cut.x + x * unit, y: cut.y + y * unit })
+  const fan = FAN[drive.cooling]
+  type Wanted = { name: string; reads: InsetLabel['reads']; to: Point }
+  const over: Wanted[] = [
+    ...(drive.cooling === 'blower' ? [{ name: 'blower', reads: { always: 'fitted' }, to: point(POINTS.blower) }] : []),
+    ...(drive.cutoff ? [{ name: 'cutoff switch', reads: 'switch' as const, to: point(switchPoint(drive.cutoff)) }] : []),
+    { name: 'winding', reads: 'winding', to: point(POINTS.winding) },
+    ...(fan && drive.cooling !== 'blower' ? [{ name: fan[0], reads: { always: fan[1] }, to: point(POINTS.fan) }] : []),
+  ]
+  const under: Wanted[] = [
+    { name: 'brushes', reads: { always: '' }, to: point(POINTS.brushes) },
+    { name: 'frame', reads: 'frame', to: point(POINTS.frame) },
+  ]
+  const row = (wanted: Wanted[], isOver: boolean): InsetLabel[] => {
+    const width = Math.max(...wanted.map(({ name }) => textWidth(name, 13 * k))) + 10
+    const { left, right } = cutReach(drive.cooling)
+    const middles = pushApart(
+      wanted.map(({ to }) => to.x),
+      width,
+      Math.max(inset.x + 4, Math.min(cut.x - left * unit, inset.x + inset.width - wanted.length * width - 4)),
+      Math.min(inset.x + inset.width - 4, Math.max(cut.x + right * unit, inset.x + wanted.length * width)),
+    )
+    const top = isOver ? inset.y + 6 : inset.y + inset.height - 6 - (ROW + 20) * k
+    return wanted.map(({ name, reads, to }, n) => {
+      const at = { x: middles[n], y: top + (ROW / 2) * k }
+      const edge = isOver ? at.y + 31 * k : top - 2
+      return { name, reads, at, width, over: isOver, leader: [{ x: at.x, y: edge }, to] as const }
+    })
+  }
+  return [...row(over, true), ...row(under, false)]
+}
