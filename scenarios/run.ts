@@ -15,6 +15,7 @@ import { jobReport } from '../sim/say/report.ts'
 import type { Units } from '../sim/say/units.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
+import { type Advised, adviseOn, advisedData, advisedLines, symptomAmiss, type Wanted } from './advice.ts'
 import { DEMO, openJob } from './open.ts'
 import { drive, problemLines, say, tell } from './terminal.ts'
 
@@ -24,6 +25,8 @@ const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill de
   --variant NAME    the job with this variant's changes
   --direct          every cycle of a duty that repeats is run, none skipped
   --cross-check     runs the start with a second, unrelated method and prints the largest difference
+  --findings        everything to do about it, and what to measure; else the three most urgent
+  --symptom WORDS   what it does ("trips after 20 minutes"): what may be behind it, and how to tell
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
   --units us|metric units of the answer (us)
   --fahrenheit      temperatures in °F`
@@ -36,6 +39,7 @@ interface Options {
   readonly crossCheck: boolean
   readonly until: number | undefined
   readonly units: Units
+  readonly wanted: Wanted
 }
 
 /** A job file, done: everything the output is made from. */
@@ -50,6 +54,7 @@ interface Done {
   readonly figures: Figures
   readonly skipping: Skipping | null
   readonly check: CrossCheck | null
+  readonly advised: Advised
 }
 
 function options(): { files: string[]; options: Options } | string {
@@ -66,6 +71,8 @@ function options(): { files: string[]; options: Options } | string {
   const until = values.until === undefined ? undefined : parseQuantity(values.until, 'time')
   if (until && !until.ok) return `--until: ${until.wrong} ${until.wouldDo}`
   if (until && !values['cross-check']) return '--until goes with --cross-check.'
+  const amiss = symptomAmiss(values.symptom)
+  if (amiss) return amiss
   if (values.csv !== undefined && positionals.length > 1) return '--csv writes one table: give one file.'
   return {
     files: positionals.length > 0 ? positionals : [DEMO],
@@ -78,6 +85,7 @@ function options(): { files: string[]; options: Options } | string {
       crossCheck: values['cross-check'],
       until: until?.value,
       units: { system: values.units, temperature: values.fahrenheit ? '°F' : '°C' },
+      wanted: { findings: values.findings, symptom: values.symptom },
     },
   }
 }
@@ -92,6 +100,8 @@ const parse = () =>
       direct: { type: 'boolean', default: false },
       'cross-check': { type: 'boolean', default: false },
       until: { type: 'string' },
+      findings: { type: 'boolean', default: false },
+      symptom: { type: 'string' },
       units: { type: 'string', default: 'us' },
       fahrenheit: { type: 'boolean', default: false },
       help: { type: 'boolean', default: false },
@@ -109,11 +119,12 @@ function perform(file: string, options: Options): Done | readonly Problem[] {
         'Checking with a second method',
       )
     : null
-  return { ...opened, job, cuts, notes, ...outcome, check }
+  const advised = adviseOn(opened, outcome.figures, options.wanted)
+  return { ...opened, job, cuts, notes, ...outcome, check, advised }
 }
 
 const jsonLine = (
-  { file, scenario, variant, job, cuts, notes, trace, figures, skipping, check }: Done,
+  { file, scenario, variant, job, cuts, notes, trace, figures, skipping, check, advised }: Done,
   units: Units,
 ): string =>
   JSON.stringify({
@@ -129,6 +140,7 @@ const jsonLine = (
     skipping,
     cuts: cuts.map((cut) => ({ ...cut, how: sumText(cut.how, units) })),
     notes,
+    ...advisedData(advised, units),
     ...(check ? { crossCheck: check } : {}),
   })
 
@@ -160,7 +172,8 @@ async function main(): Promise<number> {
     if (json) process.stdout.write(`${jsonLine(outcome, units)}\n`)
     else {
       const title = `${outcome.scenario.name}${outcome.variant ? `, ${outcome.variant.name}` : ''} (${inShort(outcome.job)})`
-      say(jobReport(title, outcome, units))
+      const advice = advisedLines(outcome.advised, asked.options.wanted, units)
+      say(jobReport(title, { ...outcome, advice }, units))
     }
     if (csv === undefined) continue
     try {

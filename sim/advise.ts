@@ -7,6 +7,8 @@ import { find } from './advise/find.ts'
 import { type Cure, type Draft, type Finding, isSevere } from './advise/finding.ts'
 import { type Cured, ends, ordered } from './advise/order.ts'
 import { type Outcome, outcomeOf } from './advise/outcome.ts'
+import { type Diagnosis, diagnose } from './advise/symptoms.ts'
+import { SYMPTOMS, type Symptom } from './advise/symptoms/names.ts'
 import { type Accepted, read, type Refused } from './read.ts'
 import type { Job } from './job.ts'
 import type { Progress } from './run.ts'
@@ -18,6 +20,8 @@ export interface Advice {
   readonly now: Outcome
   /** Most urgent first; empty where there is nothing to say. */
   readonly findings: readonly Finding[]
+  /** What each symptom may come from in this job. */
+  readonly diagnoses: Readonly<Record<Symptom, Diagnosis>>
 }
 
 export interface AdviseOptions {
@@ -87,7 +91,11 @@ export function* advise(
     options.measure === false ? null : yield* told(doubt(one, runs)),
   ]
   for (const draft of later) if (draft) kept.push({ draft, cures: [] })
-  return { ok: true, job: one.job, now: one.now, findings: ordered(kept, one) }
+  const findings = ordered(kept, one)
+  const diagnoses = Object.fromEntries(
+    SYMPTOMS.map((symptom) => [symptom, diagnose(one, findings, symptom)]),
+  ) as Advice['diagnoses']
+  return { ok: true, job: one.job, now: one.now, findings, diagnoses }
 }
 
 /** A cure that leaves no fault at all. */

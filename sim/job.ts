@@ -3,8 +3,11 @@ import type { Duty } from './duty.ts'
 import type { Plate } from './parts/plate.ts'
 import type { Parts } from './plant.ts'
 
-/** 'default' for answers, 'precise' for checks, 'reference' for a second opinion that must not show errors of its own. */
-export type Accuracy = 'default' | 'precise' | 'reference'
+/**
+ * 'rough' for hundreds of runs whose inputs are doubtful anyway, 'default' for answers, 'precise' for checks,
+ * 'reference' for a second opinion that must not show errors of its own.
+ */
+export type Accuracy = 'rough' | 'default' | 'precise' | 'reference'
 
 export interface Job {
   readonly parts: Parts

@@ -124,6 +124,18 @@ function inPhase(
   return { charge, outlet }
 }
 
+/** Seconds of the hardest phase with the controller on, over the job: held still, the motor draws amps too. s */
+export function poweredInWork({ duty }: Job, marks: readonly Mark[], reached: number): number {
+  const hardest = hardestPhase(duty.phases)
+  const cycle = cycleSeconds(duty)
+  const upTo = (t: number) => secondsOf(duty.phases, cycle, t, (_phase, index) => index === hardest)
+  const off = [...openSpells(marks, reached), [reached, duty.seconds] as const]
+  return Math.max(
+    0,
+    off.reduce((sum, [from, until]) => sum - upTo(until) + upTo(from), upTo(duty.seconds)),
+  )
+}
+
 /** Works out the figures of a run. */
 export function judge(job: Job, trace: Trace): Figures {
   const { parts, duty } = job
@@ -150,7 +162,7 @@ export function judge(job: Job, trace: Trace): Figures {
   const inWork = (_phase: Phase, index: number) => index === hardest
   const running = got((phase) => phase.speed > 0, [...off, ...still])
   const work = got(inWork, [...off, ...still])
-  const powered = got(inWork, off).got
+  const powered = poweredInWork(job, marks, reached)
   const spent = inPhase(trace, job, hardest, cycle, reached)
 
   const opening = marks.find((mark) => mark.kind === 'opens')

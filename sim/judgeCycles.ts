@@ -3,7 +3,7 @@ import type { CycleRun } from './cycles/summed.ts'
 import type { Turn } from './cycles/turn.ts'
 import { cycleSeconds, type Duty, phaseSeconds } from './duty.ts'
 import type { Job } from './job.ts'
-import { type Figures, judge } from './judge.ts'
+import { type Figures, judge, poweredInWork } from './judge.ts'
 import type { At, Trace } from './trace.ts'
 import { watched } from './watch.ts'
 
@@ -40,17 +40,21 @@ export function judgeCycles(job: Job, run: CycleRun): Figures {
     const part = parts.find(({ figures }) => value(figures) !== null)
     return part ? part.t + value(part.figures)! : null
   }
-  /** Seconds asked for and not got in all turns: the tail has counted its own. */
-  const lost = (value: (figures: Figures) => number) =>
+  /** The same in the turns alone: of some things the tail has counted its own. */
+  const inTurns = (value: (figures: Figures) => number) =>
     parts.reduce((total, { figures, weight }) => total + (figures === whole ? 0 : weight * value(figures)), 0)
   const work = {
     ...whole.work,
-    got: Math.max(0, whole.work.got - lost((figures) => figures.work.asked - figures.work.got)),
+    got: Math.max(0, whole.work.got - inTurns((figures) => figures.work.asked - figures.work.got)),
   }
   const running = runningSeconds(job.duty, job.duty.seconds)
-  const stopped = lost((figures) => (1 - figures.delivered) * runningSeconds(job.duty, seconds))
-  const perWork = (value: (figures: Figures) => number) =>
-    work.got > 0 ? sum((figures) => value(figures) * figures.work.got) / work.got : 0
+  const stopped = inTurns((figures) => (1 - figures.delivered) * runningSeconds(job.duty, seconds))
+  // A turn runs with the cutoff closed, all of it; the tail has counted the turns before it as powered, too.
+  const powered = poweredInWork(job, tail?.marks ?? [], run.reached)
+  const perWork = (value: (figures: Figures) => number) => {
+    const inTail = tail ? value(whole) * powered : 0
+    return powered > 0 ? (inTurns((figures) => value(figures) * figures.work.asked) + inTail) / powered : 0
+  }
   const reached = run.reached
   const { classLimitC } = whole
 

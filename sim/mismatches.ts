@@ -1,4 +1,5 @@
 // What cannot be told field by field: inputs that are each in order, and do not go together.
+import { beltAmiss } from './drive/amiss.ts'
 import { phaseSeconds } from './duty.ts'
 import { LEAST_HYSTERESIS } from './parts/cutoff.ts'
 import type { Problem } from './problem.ts'
@@ -46,6 +47,8 @@ export function mismatches(read: unknown): Problem[] {
       'A jackshaft needs two pulleys, and only one is given.',
       'Give the other too, or neither for a single stage.',
     )
+
+  found.push(...beltAmiss(givenAt(read, 'belt')))
 
   if (givenAt(read, 'supply.kind') === 'phase control')
     for (const path of ['plate.amps', 'plate.speed'])

@@ -1,4 +1,5 @@
 // What is worth saying before a run that goes ahead all the same.
+import { driveNotes } from './drive/notes.ts'
 import { allGiven } from './fill.ts'
 import { USUAL } from './identify/assume.ts'
 import { complaints } from './identify/complaints.ts'
@@ -85,6 +86,7 @@ export function notesOf(scenario: Scenario, job: Job, motor: MotorReadings): Pro
     ...hunting(job),
     ...beyondVolts(job),
     ...underAsked(job),
+    ...driveNotes(job),
     // A plate that says nothing is no complaint where every number is given.
     ...(allGiven(motor) && !pointOf(motor.plate, USUAL) ? [] : complaints(motor)),
   ]

@@ -52,6 +52,7 @@ const CHECKPOINTS = 400
 
 /** Relative tolerance, and how many times finer than usual the absolute ones are (NUMERICS.md). */
 const TOLERANCES = {
+  rough: { relative: 1e-2, finer: 0.1 },
   default: { relative: 1e-3, finer: 1 },
   precise: { relative: 1e-5, finer: 10 },
   reference: { relative: 1e-7, finer: 1000 },

@@ -5,7 +5,14 @@ import type { Job } from './job.ts'
 import type { Figures } from './judge.ts'
 import type { Bench } from './parts/bench.ts'
 import { CAST_RIM, runaway } from './wiring/runaway.ts'
-import { type Fact, GROUPS, type Group, PRACTICE, type Statement, type StatementName } from './wiring/statement.ts'
+import {
+  type Fact,
+  GROUPS,
+  type Group,
+  PRACTICE,
+  type Statement,
+  type StatementName,
+} from './wiring/statement.ts'
 import { stopTime } from './wiring/stopping.ts'
 
 export type { Fact, Group, Statement, StatementName } from './wiring/statement.ts'
@@ -56,9 +63,20 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   const bonding = 'IEC 60204-1, clause 8 (protective bonding; from memory)'
   say(deadly && supply.earth !== 'no', 'connect', 'earth', bonding)
   say(deadly && supply.earth === 'no', 'connect', 'earthOpen', bonding, volts, true)
-  say(mains, 'connect', 'notIsolated', 'closed circuit from the mains through the rectifier; common practice, no source')
+  say(
+    mains,
+    'connect',
+    'notIsolated',
+    'closed circuit from the mains through the rectifier; common practice, no source',
+  )
   say(mains, 'connect', 'noEarthedMeter', PRACTICE)
-  say(mains, 'connect', 'residual', 'IEC 62423 (type B residual-current devices; from memory)', {}, WET.includes(machine.kind))
+  say(
+    mains,
+    'connect',
+    'residual',
+    'IEC 62423 (type B residual-current devices; from memory)',
+    WET.includes(machine.kind) ? { wet: fact(1, 'number') } : {},
+  )
   say(deadly, 'connect', 'insulation', 'IEC 60204-1, clause 12 (conductors; from memory)', volts)
   say(true, 'connect', 'wireSize', 'your local electrical code')
   say(true, 'connect', 'rotation', PRACTICE)
@@ -66,7 +84,12 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   say(mains, 'protect', 'fuse', 'IEC 60204-1, 7.2 (overcurrent protection; from memory)', volts)
   say(battery, 'protect', 'batteryFuse', PRACTICE)
   say(true, 'protect', 'release', 'IEC 60204-1, 7.5 (no restart after a supply interruption; from memory)')
-  say(fitted && cutoff.leads !== 'motor lead', 'protect', 'cutoffInCoil', 'IEC 60204-1, 7.3 (overtemperature protection; from memory)')
+  say(
+    fitted && cutoff.leads !== 'motor lead',
+    'protect',
+    'cutoffInCoil',
+    'IEC 60204-1, 7.3 (overtemperature protection; from memory)',
+  )
   say(
     fitted && cutoff.leads === 'motor lead',
     'protect',
@@ -98,7 +121,9 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
     peak: fact(peak, 'voltage'),
     safe: fact(TOUCHABLE_VOLTS, 'voltage'),
   })
-  say(!known && peak > TOUCHABLE_VOLTS, 'touch', 'dischargeUnknown', touch, { safe: fact(TOUCHABLE_VOLTS, 'voltage') })
+  say(!known && peak > TOUCHABLE_VOLTS, 'touch', 'dischargeUnknown', touch, {
+    safe: fact(TOUCHABLE_VOLTS, 'voltage'),
+  })
   say(mains, 'touch', 'pins', 'IEC 60204-1, 6.2.4 (exposed pins: 1 s)')
   say(true, 'touch', 'unplug', PRACTICE)
   say(battery, 'touch', 'charger', PRACTICE)

@@ -3,6 +3,7 @@ import { html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { answerOf } from '../sim/say/answer.ts'
 import { skippingWords } from '../sim/say/skipping.ts'
+import { chosenText, gridOf } from './change/grid.ts'
 import { coolingTries, largerPulley, nextTry, pulleyTry } from './change/tries.ts'
 import { heatInUse, motorKey } from './change/warmUp.ts'
 import { demos } from './demos.ts'
@@ -14,8 +15,11 @@ import { whenNear } from './near.ts'
 import { lengthText } from './plot/dutyEdges.ts'
 import { formOf, linesOf, remembered, shownJob } from './view.ts'
 import { seriesOf } from './zone/shownJob.ts'
+import type { AdviceZone } from './zone/advice.ts'
 import type { AgainstZone } from './zone/against.ts'
+import type { GridZone } from './zone/grid.ts'
 import type { RatioZone } from './zone/ratio.ts'
+import type { WiringZone } from './zone/wiring.ts'
 import { columns, variantRows } from './zone/variantRows.ts'
 import './bar/answerStrip.ts'
 import './bar/topBar.ts'
@@ -32,9 +36,11 @@ const ZONES = [
   { letter: 'A', name: 'Drive line' },
   { letter: 'B', name: 'Over time' },
   { letter: 'C', name: 'Variants' },
+  { letter: 'D', name: 'What to do' },
   { letter: 'F', name: 'Ratio' },
   { letter: 'G', name: 'Old motor' },
   { letter: 'J', name: 'Bench' },
+  { letter: 'K', name: 'Wiring' },
 ] as const
 
 /** How the log stands to the job: its heat numbers are taken, or its fit is of another motor. */
@@ -50,11 +56,16 @@ export class Page extends LitElement {
 
   private forget: (() => void) | undefined
   private stopWatching: (() => void) | undefined
+  private stopWatchingGrid: (() => void) | undefined
   private form = remembered(
     (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings],
     formOf,
   )
   private log = remembered((s) => [s.scenario, s.variants, s.chosen, s.logged], logOf)
+  private grid = remembered(
+    (s) => [s.scenario, s.variants, s.chosen, s.readings, s.settings, s.grid],
+    (s) => ({ asked: gridOf(s), scenario: chosenText(s) }),
+  )
   private lines = remembered((s) => [s.results, s.variants, s.chosen], linesOf)
 
   // In the light: links to letters, print and the sheet's own styles reach it there.
@@ -79,6 +90,7 @@ export class Page extends LitElement {
     this.forget?.()
     window.removeEventListener('keydown', this.stepKey)
     this.stopWatching?.()
+    this.stopWatchingGrid?.()
   }
 
   /** Ctrl+Z and its like, except where a text is being typed: that has an undo of its own. */
@@ -91,8 +103,17 @@ export class Page extends LitElement {
 
   /** The studies come when they are near: nobody waits for them at the first answer. */
   protected firstUpdated(): void {
+    this.stopWatchingGrid = whenNear(
+      [...this.querySelectorAll('grid-zone')],
+      () => void import('./zone/grid.ts'),
+    )
     this.stopWatching = whenNear([...this.querySelectorAll('.study')], () => {
-      void Promise.all([import('./zone/ratio.ts'), import('./zone/against.ts')])
+      void Promise.all([
+        import('./zone/advice.ts'),
+        import('./zone/ratio.ts'),
+        import('./zone/against.ts'),
+        import('./zone/wiring.ts'),
+      ])
     })
   }
 
@@ -110,7 +131,9 @@ export class Page extends LitElement {
     return html`<variants-zone .rows=${variantRows(state)} .columns=${columns(state)} .units=${units}
       .tries=${result ? coolingTries(state, result) : []}
       .pulley=${result ? (largerPulley(result, units) ?? result.job.parts.belt.machinePulley) : null}
-      .makePulley=${result ? (text: string, d: number) => pulleyTry(state, result, text, d) : null}></variants-zone>`
+      .makePulley=${result ? (text: string, d: number) => pulleyTry(state, result, text, d) : null}></variants-zone>
+      <grid-zone .work=${state.studies.grid} ?stale=${isStale(state, 'grid')} .asked=${this.grid(state).asked}
+        .scenario=${this.grid(state).scenario} .units=${units}></grid-zone>`
   }
 
   /** Zones F and G: their elements are plain until their modules are there. */
@@ -121,7 +144,12 @@ export class Page extends LitElement {
     const reading = state.readings.get(chosen.id)
     const job = reading?.ok ? reading.job : (result?.job ?? null)
     const name = chosen.id === AS_FOUND ? 'the job as found' : `“${chosen.name}”`
-    return html`<section class="zone study ${state.studies.ratio.result === null ? 'bare' : ''}" id="F" tabindex="-1" aria-label="Which belt ratio">
+    return html`<section class="zone study ${state.studies.advice.result === null ? 'bare' : ''}" id="D" tabindex="-1" aria-label="What to do about it">
+        <span class="letter" aria-hidden="true">D</span>
+        <div class="zone-head"><h2>What to do about it</h2><p>For ${name}. Every cure was run on the whole job.</p></div>
+        <advice-zone .work=${state.studies.advice} ?stale=${isStale(state, 'advice')} .units=${units}></advice-zone>
+      </section>
+      <section class="zone study ${state.studies.ratio.result === null ? 'bare' : ''}" id="F" tabindex="-1" aria-label="Which belt ratio">
         <span class="letter" aria-hidden="true">F</span>
         <div class="zone-head"><h2>Which belt ratio</h2><p>For ${name}, by another machine pulley.</p></div>
         <ratio-zone .work=${state.studies.ratio} ?stale=${isStale(state, 'ratio')} .job=${job} .units=${units}
@@ -191,6 +219,12 @@ export class Page extends LitElement {
           <div class="zone-head"><h2>Measure at the bench</h2><p>Each reading takes the place of an estimate, and the answer follows at once.</p></div>
           <bench-zone .form=${this.form(state)} .logged=${logged} ?inUse=${inUse} ?stale=${stale}></bench-zone>
         </section>
+        <section class="zone study" id="K" tabindex="-1" aria-label="Wiring and safety">
+          <span class="letter" aria-hidden="true">K</span>
+          <div class="zone-head"><h2>Wiring and safety</h2><p>How to connect it so that a fault trips a breaker and not a person.</p></div>
+          <wiring-zone .job=${reading?.ok ? reading.job : (shown?.result.job ?? null)} .bench=${reading?.ok ? reading.motor.bench : {}}
+            .figures=${shown?.result.figures ?? null} .units=${units} .ticked=${state.ticked}></wiring-zone>
+        </section>
       </main>
       <answer-strip .result=${shown?.result ?? null} .units=${units} .next=${next}></answer-strip>
       <p class="unseen" role="status">${
@@ -202,7 +236,10 @@ export class Page extends LitElement {
 declare global {
   interface HTMLElementTagNameMap {
     'dw-page': Page
+    'advice-zone': AdviceZone
     'ratio-zone': RatioZone
+    'grid-zone': GridZone
     'against-zone': AgainstZone
+    'wiring-zone': WiringZone
   }
 }

@@ -3,6 +3,8 @@ import type { CutName } from '../sim/cuts/index.ts'
 import type { Scenario } from '../sim/scenario.ts'
 import type { Station } from '../sim/say/stations.ts'
 import type { Units } from '../sim/say/units.ts'
+import type { FigureName } from '../sim/studies/figures.ts'
+import type { AxisAsked } from './change/grid.ts'
 import type { ReadingPath } from './edit/readings.ts'
 import type { Size, Theme } from './settings.ts'
 import type { StudyName } from './study/work.ts'
@@ -23,6 +25,8 @@ export type Wish =
   | { readonly kind: 'cut kind'; readonly index: number; readonly cut: CutKind }
   | { readonly kind: 'work'; readonly index: number; readonly work: CutName }
   | { readonly kind: 'surge'; readonly index: number; readonly on: boolean }
+  | { readonly kind: 'add belt step' }
+  | { readonly kind: 'remove belt step'; readonly index: number }
   | { readonly kind: 'add old step' }
   | { readonly kind: 'remove old step'; readonly index: number }
   | { readonly kind: 'add reading'; readonly of: ReadingPath }
@@ -51,6 +55,7 @@ export type Wish =
   | { readonly kind: 'show log'; readonly on: boolean }
   | { readonly kind: 'forget log' }
   | { readonly kind: 'use heat' }
+  | { readonly kind: 'tick'; readonly name: string; readonly on: boolean }
   | { readonly kind: 'save' }
   | { readonly kind: 'copy link' }
   | { readonly kind: 'open link'; readonly hash: string }
@@ -61,6 +66,12 @@ export type Wish =
   | { readonly kind: 'again' }
   | { readonly kind: 'check' }
   | { readonly kind: 'cancel check' }
+  | {
+      readonly kind: 'grid'
+      readonly x?: Partial<AxisAsked>
+      readonly y?: Partial<AxisAsked>
+      readonly figure?: FigureName
+    }
   | { readonly kind: 'want study'; readonly study: StudyName }
   | { readonly kind: 'stop study'; readonly study: StudyName }
 

@@ -11,6 +11,7 @@ import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
 import type { Logged } from './change/warmUp.ts'
 import type { Drafts } from './edit/readings.ts'
+import type { GridAsked } from './change/grid.ts'
 import type { OldMotor } from './change/oldMotor.ts'
 import type { History } from './keep/history.ts'
 import type { Listed } from './keep/shelf.ts'
@@ -87,7 +88,11 @@ export interface State {
   /** What is studied on the lower sheet; and the old motor as typed, for one of them. */
   readonly studies: Works
   readonly old: OldMotor
+  /** The grid of two inputs as asked; null: as the job suggests. */
+  readonly grid: GridAsked | null
   readonly history: History
+  /** Names of the wiring statements that have been seen to. */
+  readonly ticked: readonly string[]
   /** Jobs kept in this browser. */
   readonly shelf: readonly Listed[]
   /** What was just done, with the way back offered for a while. */

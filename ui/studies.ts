@@ -2,7 +2,9 @@
 import { latest } from '../workers/latest.ts'
 import type { Pool } from '../workers/pool.ts'
 import type { State, Store } from './store.ts'
+import { adviceKeeper } from './study/advice.ts'
 import { againstKeeper } from './study/against.ts'
+import { gridKeeper } from './study/grid.ts'
 import type { Keeper, Outcome } from './study/keeper.ts'
 import { ratioKeeper } from './study/ratio.ts'
 import type { Kept, StudyName, Work } from './study/work.ts'
@@ -10,6 +12,8 @@ import type { Kept, StudyName, Work } from './study/work.ts'
 const KEEPERS: { readonly [N in StudyName]: Keeper<Kept[N]> } = {
   ratio: ratioKeeper,
   against: againstKeeper,
+  advice: adviceKeeper,
+  grid: gridKeeper,
 }
 const NAMES = Object.keys(KEEPERS) as StudyName[]
 

@@ -1,5 +1,7 @@
 // Wishes that only change the state: each to its own function. Those that reach out of the page are in effects.ts.
 import { addReading, editBench, removeReading } from './change/bench.ts'
+import { addBeltStep, removeBeltStep } from './change/beltSteps.ts'
+import { changeGrid } from './change/grid.ts'
 import { changeCut, changeWork, withOtherSpeed } from './change/cuts.ts'
 import { changeSurge, edit } from './change/inputs.ts'
 import { replaced } from './change/job.ts'
@@ -32,6 +34,10 @@ function changed(state: State, wish: Wish): State {
         editBench(state, wish.path, wish.text) ??
         edit(state, withOtherSpeed(state, wish.path, wish.text))
       )
+    case 'add belt step':
+      return addBeltStep(state)
+    case 'remove belt step':
+      return removeBeltStep(state, wish.index)
     case 'add old step':
       return addOldStep(state)
     case 'remove old step':
@@ -92,8 +98,14 @@ function changed(state: State, wish: Wish): State {
       return { ...state, window: [wish.from, wish.to] }
     case 'job':
       return replaced(state, wish.scenario)
+    case 'tick': {
+      const rest = state.ticked.filter((name) => name !== wish.name)
+      return { ...state, ticked: wish.on ? [...rest, wish.name] : rest }
+    }
     case 'dismiss':
       return { ...state, notice: null, stopped: null }
+    case 'grid':
+      return changeGrid(state, wish)
     case 'want study':
       return wantStudy(state, wish.study)
     case 'stop study':

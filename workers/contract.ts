@@ -1,4 +1,5 @@
 // What crosses between a page and a worker: tasks out, replies and progress back, all of it plain data.
+import type { Advice } from '../sim/advise.ts'
 import type { Outcome } from '../sim/carryOut.ts'
 import type { CrossCheck } from '../sim/crossCheck.ts'
 import type { Part } from '../sim/cycles/exact.ts'
@@ -20,6 +21,8 @@ export type Task =
   | { readonly kind: 'ratio'; readonly scenario: Scenario; readonly variant: Variant }
   /** The drive against the old motor, or alone. */
   | { readonly kind: 'against'; readonly job: Job; readonly rival: Rival | null }
+  /** What is wrong and what cures it, as it is with a variant. */
+  | { readonly kind: 'advise'; readonly scenario: Scenario; readonly variant: Variant }
   /** A stretch of a study of points, `from` ≤ n < `until`: asked through `spread`. */
   | { readonly kind: 'points'; readonly spec: Spec; readonly from: number; readonly until: number }
 export type Kind = Task['kind']
@@ -30,6 +33,7 @@ export interface Answers {
   check: { readonly kind: 'checked'; readonly comparison: CrossCheck }
   ratio: { readonly kind: 'studied'; readonly study: RatioStudy | Refused }
   against: { readonly kind: 'against'; readonly picture: AgainstOld }
+  advise: { readonly kind: 'advised'; readonly advice: Advice | Refused }
   points: { readonly kind: 'points'; readonly points: readonly PointOf<PointStudy>[] }
 }
 export type Answer = Answers[Kind]

@@ -1,5 +1,6 @@
 // Does a task in slices with a breath between them, so that a cancel gets in and the worker stays warm.
 import { transfer } from 'comlink'
+import { advise } from '../sim/advise.ts'
 import { carryOut } from '../sim/carryOut.ts'
 import { crossCheck } from '../sim/crossCheck.ts'
 import { againstOld } from '../sim/rival/picture.ts'
@@ -62,6 +63,8 @@ function* answer(task: Task): Generator<Progress, Answer> {
       return { kind: 'checked', comparison: yield* crossCheck(task.job, { until: task.until }) }
     case 'ratio':
       return { kind: 'studied', study: yield* ratioStudy(task.scenario, { variant: task.variant }) }
+    case 'advise':
+      return { kind: 'advised', advice: yield* advise(task.scenario, { variant: task.variant }) }
     case 'against':
       return { kind: 'against', picture: yield* againstOld(task.job, task.rival) }
     case 'points':

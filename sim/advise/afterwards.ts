@@ -48,7 +48,7 @@ export function* lessReduction(one: Case, { run }: Bench): Generator<Progress, D
       ratio: number(then.ratio, 'number', 'pulleys'),
       amps: number(then.workAmps, 'current', RUN),
       now: number(now.workAmps, 'current', RUN),
-      heat: number(then.copper / Math.max(1e-9, now.copper), 'number', RUN),
+      heat: number((then.workAmps / now.workAmps) ** 2, 'number', 'amps squared'),
       winding: number(then.hottestWindingC, 'temperature', RUN),
       ...(then.firstOpening === null ? {} : { opens: number(then.firstOpening, 'time', RUN) }),
       ...(now.firstOpening === null ? {} : { opensNow: number(now.firstOpening, 'time', RUN) }),

@@ -48,6 +48,8 @@ export interface Outcome {
   /** Motor turns for one of the spindle; spindle speed with the knob fully up, idling, rad/s. */
   readonly ratio: number
   readonly topSpeed: number
+  /** A cutoff is there and wired. */
+  readonly guarded: boolean
 }
 
 /** So long at the current limit in the cut is being limited, s; and so long slipping is slip. */
@@ -95,6 +97,7 @@ export function outcomeFrom(job: Job, figures: Figures): Outcome {
     taken: figures.energy.taken,
     ratio: ratio(job.parts.belt),
     topSpeed: top,
+    guarded: job.parts.cutoff.fitted !== 'none',
   }
 }
 

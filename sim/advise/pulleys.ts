@@ -2,7 +2,7 @@
 import { STOCK_PULLEYS } from '../handbook/beltSections.ts'
 import { type Belt, ratio } from '../parts/belt.ts'
 import { writeQuantity } from '../quantity.ts'
-import { lastStage, twoStage } from '../studies/ratio/change.ts'
+import { lastStage, settled, twoStage } from '../studies/ratio/change.ts'
 import { twoStagesWithin } from '../studies/ratio/jackshaft.ts'
 import { beltFaults } from '../drive/limits.ts'
 import type { Case } from './case.ts'
@@ -35,9 +35,9 @@ function lastPulleys(one: Case): readonly { readonly size: number; readonly n: n
   )
 }
 
-const pulled = ({ size, n }: { size: number; n: number }): Pulled => ({
+const pulled = (one: Case, { size, n }: { size: number; n: number }): Pulled => ({
   name: ratioName(n),
-  changes: { 'belt.machinePulley': writeQuantity(size, 'in') },
+  changes: { ...settled(one.job.parts.belt), 'belt.machinePulley': writeQuantity(size, 'in') },
 })
 
 /** Ratios above the present one that reach every speed, ascending. */
@@ -47,13 +47,16 @@ const larger = (one: Case) => lastPulleys(one).filter(({ n }) => n >= WORTH * on
 export function moreReduction(one: Case): Pulled | null {
   const [first, ...rest] = larger(one)
   if (!first) return null
-  return pulled(rest.reduce((best, each) => (each.n <= MORE * one.ratio ? each : best), first))
+  return pulled(
+    one,
+    rest.reduce((best, each) => (each.n <= MORE * one.ratio ? each : best), first),
+  )
 }
 
 /** The largest reduction that one stage and the volts allow. */
 export function mostReduction(one: Case): Pulled | null {
   const most = larger(one).at(-1)
-  return most ? pulled(most) : null
+  return most ? pulled(one, most) : null
 }
 
 /** Two stages for about twice the reduction, where one pulley does not give it. */
@@ -84,14 +87,14 @@ export function lessReduction(one: Case): Pulled | null {
   const most = Math.min(reach(one), plateSpeed === null ? Infinity : plateSpeed / fastest)
   const smaller = lastPulleys(one).filter((each) => each.n <= most && each.n < n / 1.02)
   const best = smaller.at(-1)
-  return best ? pulled(best) : null
+  return best ? pulled(one, best) : null
 }
 
 /** Half the reduction: to show what it would cost. */
 export function halfReduction(one: Case): Pulled | null {
   const smaller = lastPulleys(one).filter(({ n }) => n <= 0.56 * one.ratio && n >= 0.4 * one.ratio)
   const best = smaller.at(-1)
-  return best ? pulled(best) : null
+  return best ? pulled(one, best) : null
 }
 
 /** Both pulleys of the last stage a third larger or more, about the same ratio: more wrap, less pull. */

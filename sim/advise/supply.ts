@@ -37,7 +37,7 @@ function wrongKind(one: Case): Draft[] {
   const { supply, winding, rotor } = one.job.parts
   if (supply.kind === 'ac')
     return [
-      draft('ac', 'Fix', 'fails', { line: number(supply.lineVolts, 'voltage', JOB) }, ['chopped DC'], {
+      draft('ac', 'Fix', 'damage', { line: number(supply.lineVolts, 'voltage', JOB) }, ['chopped DC'], {
         faults: ['stalls', 'reach', 'sags'],
         defect: true,
       }),

@@ -17,8 +17,8 @@ export interface Suspect {
 
 export interface Diagnosis {
   readonly symptom: Symptom
-  /** Whether this job's numbers come to that; where they do not, it is a fault and not the load. */
-  readonly explained: boolean
+  /** Whether this job's numbers come to that; where they do not, it is a fault and not the load. Null: it does not say. */
+  readonly explained: boolean | null
   readonly evidence: Readonly<Record<string, Evidence>>
   /** Likeliest first. */
   readonly suspects: readonly Suspect[]
@@ -29,6 +29,13 @@ const FOUND = 6
 /** A fault, where the numbers explain nothing; and a load, where nothing shows it. */
 const UNEXPLAINED = 5
 const NOT_SHOWN = 0.25
+
+function weightOf(explained: boolean | null, found: boolean, fault: boolean): number {
+  if (explained === null) return found ? FOUND : 1
+  if (fault) return explained ? 1 : UNEXPLAINED
+  if (!found) return NOT_SHOWN
+  return explained ? FOUND : 1
+}
 
 /** What may be behind a symptom, seen `after` so many seconds (null: not said), given the job's findings. */
 export function diagnose(
@@ -41,8 +48,7 @@ export function diagnose(
   const names = new Set(findings.map(({ name }) => name))
   const scored = CANDIDATES[symptom].map(({ cause, weight, findings: mine, fault }) => {
     const finding = mine.find((name) => names.has(name)) ?? null
-    const times =
-      finding && told.explained ? FOUND : fault ? (told.explained ? 1 : UNEXPLAINED) : finding ? 1 : NOT_SHOWN
+    const times = weightOf(told.explained, finding !== null, fault)
     return { cause, finding, fault, share: weight * times }
   })
   const sum = scored.reduce((total, { share }) => total + share, 0)

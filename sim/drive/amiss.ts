@@ -1,7 +1,7 @@
 // Belt inputs that are each in order and do not go together: a step that is not there, a belt that goes round nothing.
 import { beltLength, leastCentres } from '../belting/geometry.ts'
 import { shortestStock, stockBelt } from '../belting/stock.ts'
-import { type Belt, hasJackshaft } from '../parts/belt.ts'
+import { hasJackshaft, onStep, type ReadBelt, type Step } from '../parts/belt.ts'
 import type { Problem } from '../problem.ts'
 import { toUnit } from '../quantity.ts'
 import { both } from './sizes.ts'
@@ -24,10 +24,9 @@ function tooShort(path: string, length: number | undefined, one: number, other: 
 }
 
 /** The step in use, where there is none such. */
-function noStep(given: { readonly step?: unknown; readonly steps?: unknown }): Problem[] {
-  const { step, steps } = given
-  if (typeof step !== 'number') return []
-  const count = 1 + (Array.isArray(steps) ? steps.length : 0)
+function noStep({ step, steps }: ReadBelt): Problem[] {
+  if (!isNumber(step)) return []
+  const count = 1 + (steps?.length ?? 0)
   if (Number.isInteger(step) && step <= count) return []
   return [
     {
@@ -41,10 +40,28 @@ function noStep(given: { readonly step?: unknown; readonly steps?: unknown }): P
   ]
 }
 
-/** Everything amiss in the belt as read, SI; null: it could not be read, and its own inputs say why. */
-export function beltAmiss(read: Parameters<typeof noStep>[0], belt: Belt | null): Problem[] {
-  const found = noStep(read)
-  if (!belt || found.length > 0) return found
+const isNumber = (value: unknown): value is number => typeof value === 'number'
+const isOpen = (value: unknown): boolean => value === undefined || isNumber(value)
+
+/** True where every size of the belt could be read: else its own inputs say why, and no more is told. */
+function isRead(group: unknown): group is ReadBelt {
+  if (typeof group !== 'object' || group === null) return false
+  const belt = group as Record<keyof ReadBelt, unknown>
+  const { motorPulley, machinePulley, jackshaftLarge, jackshaftSmall, length, jackshaftLength, steps } = belt
+  const pairs: readonly unknown[] = Array.isArray(steps) ? steps : []
+  return (
+    [motorPulley, machinePulley].every(isNumber) &&
+    [jackshaftLarge, jackshaftSmall, length, jackshaftLength].every(isOpen) &&
+    pairs.every((pair) => isNumber((pair as Step | null)?.driving) && isNumber((pair as Step).driven))
+  )
+}
+
+/** Everything amiss in the belt of a scenario as read, SI. */
+export function beltAmiss(group: unknown): Problem[] {
+  if (!isRead(group)) return []
+  const found = noStep(group)
+  if (found.length > 0) return found
+  const belt = onStep(group)
   const { motorPulley, machinePulley, jackshaftLarge, jackshaftSmall } = belt
   if (!hasJackshaft(belt)) return tooShort('belt.length', belt.length, motorPulley, machinePulley)
   return [

@@ -70,7 +70,7 @@ export function beltFaults(belt: Belt, motor: number): readonly BeltFault[] {
       [driven < smallest, 'small driven', driven, smallest],
       [speed > CAST_RIM_SPEED, 'rim', speed, CAST_RIM_SPEED],
       [speed > BALANCED_SPEED && speed <= CAST_RIM_SPEED, 'balance', speed, BALANCED_SPEED],
-      [steps > STEEPEST, 'steep', steps, STEEPEST],
+      [steps > STEEPEST * (1 + 1e-9), 'steep', steps, STEEPEST],
     ]
     return passed.flatMap(([is, kind, value, limit]) => (is ? [{ kind, stage, value, limit }] : []))
   })

@@ -4,7 +4,8 @@ import { toUnit } from '../quantity.ts'
 const short = (value: number): string => String(Number(value.toPrecision(3)))
 
 /** "508 mm (20 in)" */
-export const both = (length: number): string => `${short(toUnit(length, 'mm'))} mm (${short(toUnit(length, 'in'))} in)`
+export const both = (length: number): string =>
+  `${short(toUnit(length, 'mm'))} mm (${short(toUnit(length, 'in'))} in)`
 
 /** "16 m/s (3150 ft/min)" */
 export const bothSpeeds = (speed: number): string =>

@@ -125,15 +125,16 @@ export const BeltFields = v.object({
   }),
 })
 
-type Read = v.InferOutput<typeof BeltFields>
+/** The belt as written, in SI. */
+export type ReadBelt = v.InferOutput<typeof BeltFields>
 /** Two diameters of a step, m. */
 export interface Step {
   readonly driving: number
   readonly driven: number
 }
 /** A belt whose section is not said is taken not to slip. Its pulleys are those of the step in use. */
-export type Belt = Omit<Read, 'section' | 'steps'> &
-  Partial<Pick<Read, 'section'>> & {
+export type Belt = Omit<ReadBelt, 'section' | 'steps'> &
+  Partial<Pick<ReadBelt, 'section'>> & {
     /** Every step of its pulleys, the first too, where there are several. */
     readonly pairs?: readonly Step[]
   }
@@ -150,7 +151,7 @@ export const onStepOf = (belt: Belt, { driving, driven }: Step): Belt => ({
 })
 
 /** The belt as written, lying on the step in use. */
-export function onStep({ steps, ...belt }: Read): Belt {
+export function onStep({ steps, ...belt }: ReadBelt): Belt {
   if (steps === undefined || steps.length === 0) return belt
   const { motorPulley, jackshaftSmall, machinePulley } = belt
   const driving = hasJackshaft(belt) ? (jackshaftSmall as number) : motorPulley
@@ -193,13 +194,7 @@ export function centresOf(one: number, other: number, measured?: number, length?
 /** The stages of a drive, from motor to spindle. */
 export function stagesOf(belt: Belt): readonly Stage[] {
   const { motorPulley, machinePulley, jackshaftLarge, jackshaftSmall } = belt
-  const stage = (
-    driving: number,
-    driven: number,
-    centres: number,
-    turns: number,
-    torque: number,
-  ): Stage => ({
+  const stage = (driving: number, driven: number, centres: number, turns: number, torque: number): Stage => ({
     driving,
     driven,
     turns,

@@ -77,7 +77,7 @@ export const SupplyFields = v.object({
       label: 'Resistor across the capacitors',
       dimension: 'resistance',
       low: '1 Ω',
-      high: '10 MΩ',
+      high: '10000 kΩ',
       help: 'Tells how long they stay charged. Left open: not known.',
     }),
   ),

@@ -1,6 +1,7 @@
 // Advice in words: each finding with a verb first, what and why, the number that counts, and its buttons.
 import type { Advice } from '../advise.ts'
 import type { Cure, Finding, FindingKind, FindingName, Severity } from '../advise/finding.ts'
+import { hardestPhase } from '../judge.ts'
 import { controlWords } from './advice/control.ts'
 import { driveWords } from './advice/drive.ts'
 import { heatWords } from './advice/heat.ts'
@@ -21,6 +22,11 @@ export interface Told extends Words {
   readonly kind: FindingKind
   readonly severity: Severity
   readonly buttons: readonly Button[]
+  /** Where else it leads: a zone of the page, or an input by its path. */
+  readonly leads:
+    | { readonly label: string; readonly zone: string }
+    | { readonly label: string; readonly path: string }
+    | null
 }
 
 const WORDS: Readonly<Record<FindingName, Say>> = {
@@ -30,11 +36,37 @@ const WORDS: Readonly<Record<FindingName, Say>> = {
   ...driveWords,
 }
 
+/** Labels where "Try …" would not do. */
+const LABELS: Readonly<Record<string, string>> = {
+  Earthed: 'Mark as earthed',
+  'Cutoff wired': 'Try it wired',
+  Cleaned: 'Try it clean',
+}
+
 const button = ({ name, changes }: Cure): Button => ({
-  label: `Try ${name.charAt(0).toLowerCase()}${name.slice(1)}`.replace(/^Try (with|on) /, 'Try $1 '),
+  label: LABELS[name] ?? `Try ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
   name,
   changes,
 })
+
+const WIRING = { label: 'Show wiring', zone: 'K' } as const
+const READING = { label: 'Enter reading', zone: 'J' } as const
+const LEADS: Partial<Record<FindingName, Told['leads']>> = {
+  noEarth: WIRING,
+  notConnected: WIRING,
+  noCutoff: WIRING,
+  motorLead: WIRING,
+  restarts: WIRING,
+  earthUnknown: { label: 'Enter reading', path: 'supply.earth' },
+}
+
+function leadsOf({ name, quotes }: Finding, { job }: Pick<Advice, 'job'>): Told['leads'] {
+  if (name === 'plate') return { label: 'Go to the field', path: quotes[0] }
+  if (name !== 'doubt') return LEADS[name] ?? null
+  return quotes[0] === 'cut'
+    ? { label: 'Enter reading', path: `duty.phases.${hardestPhase(job.duty.phases)}.torque` }
+    : READING
+}
 
 /** A finding in words. */
 export function findingWords(
@@ -44,7 +76,14 @@ export function findingWords(
 ): Told {
   const words = WORDS[finding.name]({ finding, job, now, units })
   const { name, kind, severity, cures } = finding
-  return { ...words, finding: name, kind, severity, buttons: cures.map(button) }
+  return {
+    ...words,
+    finding: name,
+    kind,
+    severity,
+    buttons: cures.map(button),
+    leads: leadsOf(finding, { job }),
+  }
 }
 
 /** All of them, in order. */

@@ -34,25 +34,35 @@ export function figureWords(name: FigureName, units: Units): string {
   return unit === '' ? label : `${label}, ${unit}`
 }
 
-/** A cell: a number in the figure's unit, short words where there is none. */
+/** Behind a number where the spindle stops or the winding burns out. */
+const MARK = '†'
+
+/** A cell: a number in the figure's unit, short words where there is none; marked where the drive fails. */
 export function cellWords(name: FigureName, point: GridPoint, units: Units): string {
   if (!point.ok) return '—'
   const value = point.figures[name]
-  if (value === null && point.ending !== 'finished') return point.ending === 'destroyed' ? 'burnt' : '—'
-  if (value === null) return FIGURES[name].none.length > 8 ? '—' : FIGURES[name].none
-  const { dimension } = FIGURES[name]
-  return dimension === 'time' ? clockTime(value) : show(value, dimension, units).number
+  const { dimension, none } = FIGURES[name]
+  if (value === null) return point.trouble ?? (none.length > SHORT ? '—' : none)
+  const text = dimension === 'time' ? clockTime(value) : show(value, dimension, units).number
+  return point.trouble ? `${text}${MARK}` : text
 }
 
-/** What is the case in a cell, in full: "24 min 10 s", "never", or why there is no job. */
+/** Longer words do not fit a cell. */
+const SHORT = 8
+
+const TROUBLES = {
+  'no answer': 'no answer',
+  burnt: 'the winding burns out',
+  stalls: 'the spindle stops',
+} as const
+
+/** What is the case in a cell, in full: "24 min 10 s", "never; the spindle stops", or why there is no job. */
 export function cellSentence(name: FigureName, point: GridPoint, units: Units): string {
   if (!point.ok) return `no job: ${point.problem.wrong}`
   const value = point.figures[name]
-  if (value === null && point.ending !== 'finished')
-    return point.ending === 'destroyed' ? 'the winding burns out' : 'no answer'
-  if (value === null) return FIGURES[name].none
-  const { dimension } = FIGURES[name]
-  return dimension === 'time' ? duration(value) : told(value, dimension, units)
+  const { dimension, none } = FIGURES[name]
+  const words = value === null ? none : dimension === 'time' ? duration(value) : told(value, dimension, units)
+  return point.trouble ? `${words}; ${TROUBLES[point.trouble]}` : words
 }
 
 interface Crossing {
@@ -72,9 +82,8 @@ export function gridSentence(
     const value = point.ok ? point.figures[name] : null
     return value === null ? [] : [{ value, n }]
   })
-  const without = there.filter(({ point }) => point.ok && point.figures[name] === null)
-  const burnt = without.filter(({ point }) => point.ok && point.ending === 'destroyed').length
-  const none = without.length - burnt
+  const none = there.filter(({ point }) => point.ok && point.figures[name] === null).length
+  const fails = there.filter(({ point }) => point.ok && point.trouble !== null).length
   const refused = there.filter(({ point }) => !point.ok).length
   const { label, none: noneWords, dimension } = FIGURES[name]
   const at = ({ value, n }: Crossing) =>
@@ -83,14 +92,14 @@ export function gridSentence(
   const most = values.reduce<Crossing | null>((a, b) => (a && a.value >= b.value ? a : b), null)
   const range =
     !least || !most
-      ? `${label}: ${none > 0 ? `${noneWords}${burnt > 0 ? '' : ' in all of them'}` : 'in none of them'}.`
+      ? `${label}: ${noneWords} in all of them.`
       : least.value === most.value
         ? `${label}: ${at(least)}, and nowhere else another.`
         : `${label}: least ${at(least)}; most ${at(most)}.`
   const some = none > 0 && least ? ` In ${none} of ${there.length}: ${noneWords}.` : ''
-  const burns = burnt > 0 ? ` In ${burnt} the winding burns out.` : ''
+  const fail = fails > 0 ? ` In ${fails} (${MARK}) the spindle stops or the winding burns out.` : ''
   const bad = refused > 0 ? ` For ${refused} there is no job.` : ''
-  return there.length === refused ? `There is no job at any of them.` : `${range}${some}${burns}${bad}`
+  return there.length === refused ? `There is no job at any of them.` : `${range}${some}${fail}${bad}`
 }
 
 /** The grid as plain text: x across, y down. */

@@ -3,6 +3,7 @@ import type { RatioPoint, RatioStudy } from '../studies/ratio.ts'
 import { DECIDED } from '../studies/ratio/fits.ts'
 import type { Pair } from '../studies/ratio/pairs.ts'
 import type { Proposal } from '../studies/ratio/proposals.ts'
+import type { StepTrial } from '../studies/ratio/steps.ts'
 import type { TwoStages } from '../studies/ratio/jackshaft.ts'
 import { duration, percent, ratioText, told } from './number.ts'
 import { beltSentence, presentSentence, whyWords, windowSentence } from './ratio.ts'
@@ -96,6 +97,14 @@ export function pairLine(pair: Proposal<Pair>, units: Units): string {
   return `${length(pair.driving)} to ${length(pair.driven)}: ${ratioText(pair.ratio)}${belt}; ${outcome(pair, units)}${pulls}; ${toBuy(pair.buys)}`
 }
 
+/** A step of the pulleys, and what becomes of the job on it. */
+export function stepLine(step: StepTrial, study: RatioStudy, units: Units): string {
+  const { trial, driving, driven, inUse } = step
+  const [first] = trial.faults
+  const comes = first === undefined ? `works; ${outcome(step, units)}` : whyWords(first, study, units)
+  return `Step ${step.step}${inUse ? ' (in use)' : ''}: ${told(driving, 'length', units)} to ${told(driven, 'length', units)}, ${ratioText(step.ratio)}; ${comes}`
+}
+
 /** Two stages. */
 export function twoStageLine(stages: Proposal<TwoStages>, units: Units): string {
   const [motor, large, small, machine] = stages.pulleys.map((size) => told(size, 'length', units))
@@ -116,6 +125,10 @@ export function ratioLines(title: string, study: RatioStudy, units: Units): stri
     ...notes,
     '',
     ...tableLines([HEAD, ...shownPoints(study).map((point) => ratioRow(point, study, units))]),
+    ...list(
+      'Steps the pulleys have, run through the whole job',
+      study.steps.map((step) => stepLine(step, study, units)),
+    ),
     ...list(
       'Pulleys that are sold, run through the whole job',
       pairs.map((pair) => pairLine(pair, units)),

@@ -8,6 +8,7 @@ import type { Problem } from '../problem.ts'
 import type { Trace } from '../trace.ts'
 import { answerOf } from './answer.ts'
 import { checkWords } from './check.ts'
+import { driveLines } from './drive.ts'
 import { eventLines } from './events.ts'
 import { keyNumbers, limitsOf } from './keyNumbers.ts'
 import { brief, grouped, percent, told } from './number.ts'
@@ -25,6 +26,8 @@ export interface Reported {
   readonly check: CrossCheck | null
   /** Which cycles were run, where not all were. */
   readonly skipping?: Skipping | null
+  /** What to do about it, line by line. */
+  readonly advice?: readonly string[]
 }
 
 /** Said under every answer. */
@@ -82,7 +85,7 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
 /** The report. */
 export function jobReport(
   title: string,
-  { job, trace, figures, cuts = [], notes, check, skipping }: Reported,
+  { job, trace, figures, cuts = [], notes, check, skipping, advice = [] }: Reported,
   units: Units,
 ): string {
   const answer = answerOf(job, figures, units)
@@ -100,6 +103,9 @@ export function jobReport(
     ...figureLines(job, figures, units),
     ...(cuts.length > 0 ? ['', 'What the work asks', ...phaseCutLines(cuts, job, units)] : []),
     '',
+    'The drive',
+    ...driveLines(job, units),
+    '',
     'What limits',
     ...limits.map(({ name, limits: bad, why }) => `  ${bad ? '✗' : '✓'} ${name.padEnd(8)} ${why}`),
     '',
@@ -109,6 +115,7 @@ export function jobReport(
     ...(notes.length > 0
       ? ['', 'Worth a look', ...notes.map(({ path, wrong, wouldDo }) => `  ${path}: ${wrong} ${wouldDo}`)]
       : []),
+    ...(advice.length > 0 ? ['', 'What to do about it', ...advice] : []),
     ...(skipping ? ['', skippingWords(skipping)] : []),
     ...(check ? ['', 'Second method', `  ${checkWords(check, units)}`] : []),
     '',

@@ -1,5 +1,6 @@
 // The grid study: a job over two of its inputs, every figure at every crossing.
 import { figuresOf } from '../carryOut.ts'
+import type { Figures } from '../judge.ts'
 import type { Problem } from '../problem.ts'
 import { read, type Refused } from '../read.ts'
 import type { Progress } from '../run.ts'
@@ -16,14 +17,23 @@ export interface GridSpec {
   readonly y: Axis
 }
 
+/** What is worse than any figure shows: the run broke off, the winding burns out, the spindle stops. */
+export type Trouble = 'no answer' | 'burnt' | 'stalls'
+
 /** Every figure of one crossing, SI and °C; null where there is none of it. Or why the reader refuses its job. */
 export type GridPoint =
   | {
       readonly ok: true
       readonly figures: Readonly<Record<FigureName, number | null>>
-      readonly ending: string
+      readonly trouble: Trouble | null
     }
   | { readonly ok: false; readonly problem: Problem }
+
+function troubleOf({ ending, stalled }: Figures): Trouble | null {
+  if (ending.kind === 'destroyed') return 'burnt'
+  if (ending.kind !== 'finished') return 'no answer'
+  return stalled === null ? null : 'stalls'
+}
 
 /** The grid of a scenario over two axes; what the reader refuses is refused. */
 export function gridSpec(
@@ -57,7 +67,7 @@ function* crossing(spec: GridSpec, n: number): Generator<Progress, GridPoint> {
   const figures = Object.fromEntries(
     FIGURE_NAMES.map((name) => [name, FIGURES[name].of(found, reading.job)]),
   ) as Record<FigureName, number | null>
-  return { ok: true, figures, ending: found.ending.kind }
+  return { ok: true, figures, trouble: troubleOf(found) }
 }
 
 export const gridPoints: Pointwise<GridSpec, GridPoint> = {

@@ -74,27 +74,29 @@ function cutOf(duty: Duty, name: string | undefined): number | Refused {
   return index
 }
 
-/** All limits of a job, each from the job that goes with it. */
+/** All limits of a job's step `cut`, each from the job that goes with it. */
 function* limitsOf(
   jobs: { readonly steady: Job; readonly run: Job; readonly turn: Job },
-  { phases, cut }: Turns,
+  cut: number,
   rest: number,
 ): Generator<Progress, Limits> {
-  const phase = phases[cut]
-  const run = yield* runLimits(jobs.run, phase, rest)
-  const turns: Turns = { phases, cut }
-  const work = yield* longestWork(jobs.turn, turns)
-  const seconds = typeof work === 'number' ? work : phase.seconds
-  const atLimit = phases.map((each, n) => (n === cut ? { ...each, seconds } : each))
+  const { steady, run, turn } = jobs
+  const turns: Turns = { phases: turn.duty.phases, cut }
+  const work = yield* longestWork(turn, turns)
+  const runs = yield* runLimits(run, run.duty.phases[cut], rest)
   return {
-    ...steadyLimits(jobs.steady, phase),
-    ...run,
+    ...steadyLimits(steady, steady.duty.phases[cut]),
+    ...runs,
     work,
-    frameC: work === 'none' ? null : yield* frameInTurn(jobs.turn, atLimit),
-    rest: yield* shortestRest(jobs.turn, turns),
-    cut: yield* biggestCut(jobs.turn, turns),
+    frameC: work === 'none' ? null : yield* frameInTurn(turn, withWork(turns, work)),
+    rest: yield* shortestRest(turn, turns),
+    cut: yield* biggestCut(turn, turns),
   }
 }
+
+/** The phases with the longest work, where there is one. */
+const withWork = ({ phases, cut }: Turns, work: Limits['work']): readonly Phase[] =>
+  phases.map((phase, n) => (n === cut && typeof work === 'number' ? { ...phase, seconds: work } : phase))
 
 /**
  * Studies work and rest of a scenario's job. Its limits: the cutoff does not open and the winding keeps its class.
@@ -116,7 +118,6 @@ export function* limitsStudy(
   const job = as(reading.job)
   const { phases } = job.duty
   const cut = type ? 0 : ownCut
-  const turns: Turns = { phases, cut }
   const phase = phases[cut]
   const cycleRest = restOf(phases)
   const rest = options.rest ?? (cycleRest > 0 ? cycleRest : USUAL_REST)
@@ -135,21 +136,19 @@ export function* limitsStudy(
     }
   }
 
-  const asGiven = yield* told(limitsOf({ steady: job, run: job, turn: job }, turns, rest), 0.25)
+  const asGiven = yield* told(limitsOf({ steady: job, run: job, turn: job }, cut, rest), 0.25)
   // Which way each doubt pushes is asked at the limits just found, with surges evened out: that is quick and near.
-  const smooth = phases.map(evened)
   const seconds = asGiven.cold?.seconds ?? phase.seconds
-  const work = typeof asGiven.work === 'number' ? asGiven.work : phase.seconds
-  const atLimit = smooth.map((each, n) => (n === cut ? { ...each, seconds: work } : each))
+  const atLimit = ({ duty }: Job) => withWork({ phases: duty.phases.map(evened), cut }, asGiven.work)
   const margin = steadyMargins()
   const careful = yield* told(
     carefulJobs(doubted(whole, reading, as), [
       // biome-ignore lint/correctness/useYield: a question may be answered at once.
       function* (one) {
-        return allDayTorque(one.parts, phase.speed).torque
+        return allDayTorque(one.parts, phase.speed).torque - meanTorque(one.duty.phases[cut])
       },
-      (one) => marginAfter(one, smooth[cut], seconds),
-      (one) => margin(one, atLimit),
+      (one) => marginAfter(one, evened(one.duty.phases[cut]), seconds),
+      (one) => margin(one, atLimit(one)),
     ]),
     0.5,
   )
@@ -162,6 +161,6 @@ export function* limitsStudy(
     cycleRest,
     air: job.parts.heat.air,
     asGiven,
-    careful: yield* told(limitsOf({ steady, run, turn }, turns, rest), 0.25),
+    careful: yield* told(limitsOf({ steady, run, turn }, cut, rest), 0.25),
   }
 }

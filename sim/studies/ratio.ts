@@ -5,12 +5,13 @@ import { read, type Refused } from '../read.ts'
 import type { Progress } from '../run.ts'
 import { type Scenario, type Variant, withVariant } from '../scenario.ts'
 import { topSpeed } from '../steady/operating.ts'
-import { isToothed, jobWith, lastPulley } from './ratio/change.ts'
+import { isToothed, jobWith, lastPulley, settled } from './ratio/change.ts'
 import { fitting, type Why } from './ratio/fits.ts'
 import { tryGrid } from './ratio/grid.ts'
 import type { TwoStages } from './ratio/jackshaft.ts'
 import type { Pair } from './ratio/pairs.ts'
 import { type Offer, pairProposals, type Proposal, twoStageProposals, wellInside } from './ratio/proposals.ts'
+import { type StepTrial, tryTheSteps } from './ratio/steps.ts'
 import { type Asked, askedOf, type Fault, type Trial, trial } from './ratio/trial.ts'
 import { type Tried, type Window, windowOf } from './ratio/window.ts'
 
@@ -41,6 +42,8 @@ export interface RatioStudy {
   /** Ratios that do the job, whatever belt they would need; and those that this drive's last stage can be given. */
   readonly duty: Window<Fault> | null
   readonly window: Window<Why> | null
+  /** The steps its pulleys have, each run turn for turn; none where they have one each. */
+  readonly steps: readonly StepTrial[]
   readonly pairs: readonly Proposal<Pair>[]
   /** Where one stage cannot, or only just. */
   readonly twoStages: readonly Proposal<TwoStages>[]
@@ -72,11 +75,14 @@ export function* ratioStudy(
   options: RatioOptions = {},
 ): Generator<Progress, RatioStudy | Refused> {
   const { variant } = options
-  const whole = variant ? withVariant(scenario, variant) : scenario
-  const reading = read(whole)
+  const asIs = variant ? withVariant(scenario, variant) : scenario
+  const reading = read(asIs)
   if (!reading.ok) return reading
   const { job } = reading
-  const { belt } = job.parts
+  // What is tried changes pulleys: step and length of the belt it has now do not go with them.
+  const settles = settled(job.parts.belt)
+  const whole = withVariant(asIs, { name: 'settled', changes: settles })
+  const { belt } = (jobWith(whole, {}) ?? job).parts
   const { seconds } = job.duty
   const asked = askedOf(job)
   const now = ratio(belt)
@@ -122,7 +128,9 @@ export function* ratioStudy(
 
   const duty = yield* windowOf(tried, now, close, attempt)
   const window = duty && (yield* fitting(belt, duty, now, asked.fastest, close / 10))
-  const offer: Offer = { scenario: whole, base: variant, belt, most, told }
+  const base: Variant = { name: 'base', changes: { ...variant?.changes, ...settles } }
+  const offer: Offer = { scenario: whole, base, belt, most, told }
+  const steps = yield* tryTheSteps(asIs, variant, job.parts.belt, told)
   const pairs = window ? yield* pairProposals(offer, window) : []
   const twoStages =
     duty && !pairs.some(({ ratio: each }) => wellInside(each, duty))
@@ -132,5 +140,6 @@ export function* ratioStudy(
   points.sort((a, b) => a.ratio - b.ratio)
   const away = (point: RatioPoint) => Math.abs(Math.log(point.ratio / now))
   const present = points.reduce((a, b) => (away(b) < away(a) ? b : a))
-  return { ok: true, asked, present, points, duty, window, pairs, twoStages, toothed: isToothed(belt) }
+  const toothed = isToothed(belt)
+  return { ok: true, asked, present, points, duty, window, steps, pairs, twoStages, toothed }
 }

@@ -13,7 +13,8 @@ export interface Runaway {
 
 /** Speeds at the supply's ceiling with nothing to do: (V − Vb)/k, cold, when the magnets are strongest and it is slowest: a lower bound. */
 export function runaway({ supply, winding, belt }: Parts, flywheelDiameter: number | undefined): Runaway {
-  const volts = supply.kind === 'bare bridge' || supply.kind === 'ac' ? Math.SQRT2 * supply.lineVolts : supply.volts
+  const volts =
+    supply.kind === 'bare bridge' || supply.kind === 'ac' ? Math.SQRT2 * supply.lineVolts : supply.volts
   const motor = Math.max(0, volts - winding.brushDrop) / winding.constant
   const spindle = motor / ratio(belt)
   return {

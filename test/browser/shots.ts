@@ -66,6 +66,13 @@ const oldMotor = async (page: Page) => {
   await page.locator('against-zone .said strong').waitFor()
 }
 
+/** The last step turns a rod: its cut worked out from that. */
+const cutHelper = async (page: Page) => {
+  await station('Machine')(page)
+  await page.getByLabel('The work takes', { exact: true }).last().selectOption('cut')
+  await page.locator('duty-steps .asks').waitFor()
+}
+
 const toTop = (page: Page) => page.evaluate(() => scrollTo(0, 0))
 
 const desktop = { width: 1440, height: 900 }
@@ -109,6 +116,8 @@ const shots: readonly Shot[] = [
       await page.waitForTimeout(1500)
     },
   },
+  { name: '17-cut-helper', view: desktop, act: cutHelper, part: '#A' },
+  { name: '18-cut-helper-phone', view: { ...phone, dark: true }, act: cutHelper, part: '#A' },
   { name: '40-bench-bare', view: desktop, part: '#J' },
   { name: '41-bench-measured', view: desktop, part: '#J', act: measured },
   {

@@ -30,7 +30,8 @@ export const mayImport: Record<string, string[]> = {
   judge: [...run, 'cycles'],
   studies: [...judge, 'scenario', 'read', 'identify', 'cuts'],
   advise: [...studies, 'identify'],
-  say: [...studies, 'advise', 'identify', 'cuts', 'steady'],
+  wiring: [...studies, 'identify', 'advise'],
+  say: [...studies, 'wiring', 'advise', 'identify', 'cuts', 'steady'],
 }
 
 /** Package → rooms of sim/ that may import it. Every other package is closed to sim/. */

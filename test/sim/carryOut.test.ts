@@ -41,6 +41,17 @@ describe('by turns', () => {
       expect(Math.abs(f[name] - g[name]) / 28800, name).toBeLessThan(1e-4)
   })
 
+  it.each([
+    ['stalls', { 'belt.machinePulley': '1 in', 'heat.cooling': 'blower' }],
+    ['opens', { 'heat.air': '10 °C' }],
+  ] as const)('has the mean amps of the direct run where it %s', (_name, changes) => {
+    const hard = given({ 'duty.repeatFor': '5 h', ...changes })
+    const [f, g] = [finish(carryOut(hard)).figures, finish(carryOut(hard, { direct: true })).figures]
+    expect(g.stalled !== null || g.firstOpening !== null).toBe(true)
+    for (const name of ['workAmps', 'outletAmps'] as const)
+      expect(Math.abs(f[name] / g[name] - 1), name).toBeLessThan(2e-3)
+  })
+
   it('gives the same figures without the rows', () => {
     expect(finish(figuresOf(job))).toEqual(quick.figures)
   })

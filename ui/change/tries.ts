@@ -5,6 +5,7 @@ import { type Verdict, answerOf, inShort } from '../../sim/say/answer.ts'
 import { limitsOf } from '../../sim/say/keyNumbers.ts'
 import { ratioText } from '../../sim/say/number.ts'
 import { inputAt } from '../../sim/scenario.ts'
+import { settled } from '../../sim/studies/ratio/change.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Wish } from '../events.ts'
 import { AS_FOUND, chosenOf, type Entry, entriesOf, type Result, type State } from '../store.ts'
@@ -57,7 +58,7 @@ export function pulleyTry(state: State, { job }: Result, text: string, diameter:
     wish: {
       kind: 'try',
       name: named(state, `Ratio ${ratio}`, job, { belt }),
-      changes: { 'belt.machinePulley': text },
+      changes: { ...settled(job.parts.belt), 'belt.machinePulley': text },
     },
   }
 }
@@ -86,10 +87,10 @@ export function largerPulley({ job }: Result, units: Units): number | null {
 export const pulleyText = (diameter: number, units: Units): string =>
   units.system === 'us' ? `${Math.round(diameter / 0.0254)} in` : `${Math.round(diameter * 1000)} mm`
 
-/** The two pulleys changed over, where they gear up and no jackshaft stands between; null elsewhere. */
+/** The two pulleys changed over, where they gear up, have one step and no jackshaft between; null elsewhere. */
 function swapTry(state: State, { job }: Result): Try | null {
   const { belt } = job.parts
-  if (belt.motorPulley <= belt.machinePulley || belt.jackshaftLarge !== undefined) return null
+  if (belt.motorPulley <= belt.machinePulley || belt.jackshaftLarge !== undefined || belt.pairs) return null
   const textAt = (path: string) => inputAt(asked(state), path)?.text ?? ''
   const swapped = { ...belt, motorPulley: belt.machinePulley, machinePulley: belt.motorPulley }
   return {
@@ -98,6 +99,7 @@ function swapTry(state: State, { job }: Result): Try | null {
       kind: 'try',
       name: named(state, 'Pulleys swapped', job, { belt: swapped }),
       changes: {
+        ...settled(belt),
         'belt.motorPulley': textAt('belt.machinePulley'),
         'belt.machinePulley': textAt('belt.motorPulley'),
       },

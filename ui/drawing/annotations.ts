@@ -1,6 +1,10 @@
 // Dimension lines, tags and speeds: each where there is room for it, none over another.
+import { NBSP } from '../../sim/say/number.ts'
+import type { Units } from '../../sim/say/units.ts'
+import { fieldText } from '../edit/shownText.ts'
 import { crosses, type Polyline, placeLabels, type Rect, textWidth } from '../plot/label.ts'
 import type { Dimension, Drive } from './drive.ts'
+import { wireCurves } from './parts.ts'
 import { beltWidth, distance, type Point, runsOf, type Wheel } from './runs.ts'
 import { ROW, type Sheet } from './sheet.ts'
 
@@ -29,6 +33,21 @@ export interface Annotations {
   readonly speeds: readonly [Rect, Rect]
 }
 
+/** Longest text of a tag. */
+const LONGEST = 12
+
+/** A dimension as its field shows it: "2 1/2 in"; "? in" while it is open. */
+export function tagText({ input: { field, text } }: Dimension, units: Units): string {
+  const shown = field.kind === 'quantity' ? fieldText(field, text, units) : { text, unit: '' }
+  const whole = `${shown.text || '?'}${NBSP}${shown.unit}`.trim()
+  return whole.length > LONGEST ? `${whole.slice(0, LONGEST - 1)}…` : whole
+}
+
+interface Size {
+  readonly width: number
+  readonly height: number
+}
+
 /** Height of a tag: on a phone a finger's. */
 const tagHeight = ({ k, narrow }: Sheet): number => (narrow ? Math.max(44, 32 * k) : Math.round(28 * k))
 
@@ -53,7 +72,7 @@ const line = (a: Point, b: Point): Polyline => (a.x <= b.x ? [a, b] : [b, a]).ma
 /** Places taken before any label is set. */
 export function fixedBoxes({ inset, key, controller, controllerText, placement, width, height, k }: Sheet): Rect[] {
   const { shell, stages, floor } = placement
-  const wheels = stages.flatMap(({ driving, driven }) => [driving, driven]).filter(({ r }) => r < 46)
+  const wheels = stages.flatMap(({ driving, driven }) => [driving, driven])
   return [
     { x: 0, y: 0, width: inset.width, height: inset.y },
     inset,
@@ -61,12 +80,12 @@ export function fixedBoxes({ inset, key, controller, controllerText, placement, 
     controller,
     controllerText,
     { x: 0, y: floor - 1, width, height: height - floor + 1 },
-    ...[shell, ...wheels].filter(({ r }) => r < 46 * k).map(({ at, r }) => spread(at, r + 3)),
+    ...[shell, ...wheels].map(({ at, r }) => spread(at, r < 46 * k ? r + 3 : 0.72 * r)),
   ]
 }
 
 /** Middles of a box around a point: under, over, beside, then round it further out. */
-function ring(at: Point, r: number, { width, height }: { width: number; height: number }): Point[] {
+function ring(at: Point, r: number, { width, height }: Size): Point[] {
   const [w, h] = [width / 2, height / 2]
   const near = [
     [0, r + 12 + h],
@@ -81,6 +100,18 @@ function ring(at: Point, r: number, { width, height }: { width: number; height: 
     }),
   )
   return [...near, ...round].map(([x, y]) => ({ x: at.x + x, y: at.y + y }))
+}
+
+/** The wires as short lines. */
+function wirePieces({ controller, placement: { shell, floor }, narrow }: Sheet): Polyline[] {
+  const p = wireCurves(controller, shell, floor, narrow)
+  return [p.slice(0, 4), p.slice(3)].flatMap(([a, b, c, d]) => {
+    const points = [0, 0.2, 0.4, 0.6, 0.8, 1].map((t) => {
+      const [i, j, l, m] = [(1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t * t * (1 - t), t ** 3]
+      return { x: i * a.x + j * b.x + l * c.x + m * d.x, y: i * a.y + j * b.y + l * c.y + m * d.y }
+    })
+    return points.slice(1).map((end, n) => line(points[n], end))
+  })
 }
 
 /** Sets boxes one after the other, each clear of all before it. */
@@ -109,15 +140,15 @@ class Setter {
   }
 
   /** A box with its middle at one of these points; undefined where none is free. */
-  at(size: { width: number; height: number }, middles: readonly Point[], lines = this.lines): Rect | undefined {
+  at(size: Size, middles: readonly Point[], lines = this.lines, also: readonly Rect[] = []): Rect | undefined {
     const spots = middles.map(({ x, y }) => [x - size.width / 2, y - size.height / 2] as const)
-    const [box] = placeLabels([{ text: '', ...size, spots }], this.taken, lines, this.bounds)
+    const [box] = placeLabels([{ text: '', ...size, spots }], [...this.taken, ...also], lines, this.bounds)
     if (box) this.taken.push(grown(box, 3))
     return box
   }
 
   /** A box as near to a point as there is room in the whole picture, whatever it covers. */
-  anywhere(size: { width: number; height: number }, near: Point): Rect {
+  anywhere(size: Size, near: Point): Rect {
     const { width, height } = this.bounds
     const middles: Point[] = []
     for (let x = size.width / 2 + 2; x < width; x += 8)
@@ -197,8 +228,8 @@ function centresTag(
   return { tag: { ...tag, box, leader: [nearest(box, middle), middle] }, line: { ends, witnesses } }
 }
 
-/** Everything that is written round the drive line; texts are those of motor pulley, machine pulley, centres and so on. */
-export function annotate(drive: Drive, sheet: Sheet, textOf: (dimension: Dimension) => string): Annotations {
+/** Everything that is written round the drive line. */
+export function annotate(drive: Drive, sheet: Sheet, units: Units): Annotations {
   const { placement, k } = sheet
   const { stages, shell } = placement
   const setter = new Setter(sheet)
@@ -207,42 +238,45 @@ export function annotate(drive: Drive, sheet: Sheet, textOf: (dimension: Dimensi
     for (const [a, b] of runsOf(driving, driven).straight) setter.lines.push(line(a, b))
     for (const wheel of [driving, driven]) setter.lines.push(...arcs({ ...wheel, r: wheel.r + wide }))
   }
-  const tagged = (dimension: Dimension): TagText => ({ dimension, text: textOf(dimension) })
+  setter.lines.push(...wirePieces(sheet))
+  const tagged = (dimension: Dimension): TagText => ({ dimension, text: tagText(dimension, units) })
   const first = stages[0]
   const last = stages[stages.length - 1]
   const { jackshaft } = drive
-  const wheels: [Wheel, Dimension][] = [
-    [last.driven, drive.machinePulley],
-    [{ ...first.driving, r: Math.max(first.driving.r, shell.r) }, drive.motorPulley],
-    ...(jackshaft
-      ? ([
-          [first.driven, jackshaft.large],
-          [last.driving, jackshaft.small],
-        ] as [Wheel, Dimension][])
-      : []),
-  ]
+  const between: [Wheel, Dimension][] = jackshaft
+    ? [
+        [first.driven, jackshaft.large],
+        [last.driving, jackshaft.small],
+      ]
+    : []
   const spans: [readonly [Wheel, Wheel], Dimension][] = [
     [[last.driving, last.driven], drive.centres],
     ...(jackshaft ? ([[[first.driving, first.driven], jackshaft.centres]] as typeof spans) : []),
   ]
-  const found = [
-    ...wheels.slice(0, 2).map(([wheel, of]) => wheelTag(setter, sheet, wheel, tagged(of))),
-    ...spans.map(([pair, of]) => centresTag(setter, sheet, pair, tagged(of))),
-    ...wheels.slice(2).map(([wheel, of]) => wheelTag(setter, sheet, wheel, tagged(of))),
-  ]
-  const lines = found.flatMap((each) => (each.line ? [each.line] : []))
-  for (const { ends } of lines) setter.lines.push(line(ends[0], ends[1]))
   const size = { width: 88 * k, height: (ROW + 4) * k }
-  const speed = ({ at, r }: Wheel, first: Point[]): Rect =>
-    setter.at(size, [...first, ...ring(at, r + 2, size)]) ?? setter.anywhere(size, at)
-  const motor = { at: shell.at, r: Math.max(shell.r, first.driving.r) }
+  const stand: Rect = {
+    x: shell.at.x - 1.65 * shell.r,
+    y: shell.at.y,
+    width: 3.3 * shell.r,
+    height: placement.floor - shell.at.y,
+  }
+  /** A speed stands at its wheel, without a leader: first of all where it reads best. */
+  const speed = ({ at, r }: Wheel, best: Point): Rect =>
+    setter.at(size, [best, ...ring(at, r, size)], setter.lines, [stand]) ?? setter.anywhere(size, at)
+  const motor: Wheel = { at: shell.at, r: Math.max(shell.r, first.driving.r) }
   const { at, r } = last.driven
+  const spindleSpeed = speed(last.driven, { x: at.x, y: at.y - r - 10 - size.height / 2 })
+  const machineTag = wheelTag(setter, sheet, last.driven, tagged(drive.machinePulley))
+  const motorSpeed = speed(motor, { x: motor.at.x - motor.r - 8 - size.width / 2, y: motor.at.y - 0.4 * motor.r })
+  const found = [
+    machineTag,
+    wheelTag(setter, sheet, motor, tagged(drive.motorPulley)),
+    ...spans.map(([pair, of]) => centresTag(setter, sheet, pair, tagged(of))),
+    ...between.map(([wheel, of]) => wheelTag(setter, sheet, wheel, tagged(of))),
+  ]
   return {
-    lines,
+    lines: found.flatMap((each) => (each.line ? [each.line] : [])),
     tags: found.map(({ tag }) => tag),
-    speeds: [
-      speed(motor, [{ x: motor.at.x - motor.r - 8 - size.width / 2, y: motor.at.y - 0.4 * motor.r }]),
-      speed(last.driven, [{ x: at.x, y: at.y - r - 10 - size.height / 2 }]),
-    ],
+    speeds: [motorSpeed, spindleSpeed],
   }
 }

@@ -3,7 +3,8 @@ import { type SVGTemplateResult, svg } from 'lit'
 import { told } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { HEAT_STOPS_C, heatColour } from '../plot/heat.ts'
-import type { Annotations } from './annotations.ts'
+import { textWidth } from '../plot/label.ts'
+import type { Annotations, Tag } from './annotations.ts'
 import { cutaway } from './cutaway.ts'
 import { type Drive, isStandIn } from './drive.ts'
 import { hatch } from './hatch.ts'
@@ -31,6 +32,12 @@ export interface Drawing {
   readonly sheet: Sheet
   readonly annotations: Annotations
   readonly labels: readonly InsetLabel[]
+}
+
+/** A tag as it is printed; on the page its button covers it. */
+function tagMark({ box: { x, y, width, height }, text: words }: Tag): SVGTemplateResult {
+  return svg`<rect class="tag-frame" x=${x} y=${y + Math.max(0, height / 2 - 14)} width=${width} height=${Math.min(28, height)} rx="6" />
+    ${text(x + width / 2, y + height / 2, words, 'tag-text middle')}`
 }
 
 const text = (x: number, y: number, words: string, look = ''): SVGTemplateResult =>
@@ -69,16 +76,32 @@ function heatKey({ key: { x, y, width }, k, narrow }: Sheet, units: Units): SVGT
     ${shown.map((c) => text(x + share(c) * width, bar + 14 + (ROW / 2) * k, told(c, 'temperature', units).split('\u00a0')[0], `quiet ${place(c)}`))}`
 }
 
-function foot({ foot: { x, y, width }, placement, k, narrow }: Sheet, drive: Drive, units: Units): SVGTemplateResult {
+/** Where the words under the floor stand. */
+export function footPlaces({ foot: { x, y, width, height }, placement, k, narrow }: Sheet, drive: Drive, units: Units) {
   const bar = scaleBar(placement.scale, (narrow ? 0.3 : 0.24) * width, units)
-  const row = y + (ROW / 2) * k
-  const { name } = machineOf(drive.kind)
   const broken = placement.stages.some(({ shortened }) => shortened)
-  const words = isStandIn(drive) ? 'stand-in until you fill it in' : `${bar.text}, drawn to scale${broken ? '; belt broken off' : ''}`
-  const middle = placement.machine.x + placement.machine.width / 2
-  return svg`<path class="inner bare" d=${`M${x} ${row}h${bar.length}M${x} ${row - 4}v8M${x + bar.length / 2} ${row - 4}v8M${x + bar.length} ${row - 4}v8`} />
-    ${text(x + bar.length + 10, row, words, 'quiet')}
-    ${narrow ? text(width, row, name.split(',')[0], 'quiet end') : text(middle, row, name, 'quiet middle')}`
+  const words = isStandIn(drive)
+    ? 'stand-in until you fill it in'
+    : `${bar.text}, drawn to scale${broken ? '; belt broken off' : ''}`
+  const { name } = machineOf(drive.kind)
+  const [long, wide] = [words, name].map((each) => textWidth(each, 13 * k))
+  const rows = height > 1.5 * ROW * k
+  const least = (rows ? 0 : x + bar.length + 22 + long) + wide / 2
+  const middle = Math.min(width - wide / 2, Math.max(least, placement.machine.x + placement.machine.width / 2))
+  const row = (ROW / 2) * k
+  return {
+    bar,
+    name: { text: name, x: middle, y: y + row, width: wide },
+    words: { text: words, x: x + bar.length + 10, y: y + row * (rows ? 3 : 1), width: long },
+  }
+}
+
+function foot(sheet: Sheet, drive: Drive, units: Units): SVGTemplateResult {
+  const { bar, name, words } = footPlaces(sheet, drive, units)
+  const { x } = sheet.foot
+  const ends = [0, bar.length / 2, bar.length].map((at) => `M${x + at} ${words.y - 4}v8`)
+  return svg`<path class="inner bare" d=${`M${x} ${words.y}h${bar.length}${ends.join('')}`} />
+    ${text(words.x, words.y, words.text, 'quiet')}${text(name.x, name.y, name.text, 'quiet middle')}`
 }
 
 /** All that stays while the moment moves. */
@@ -93,7 +116,7 @@ export function still({ drive, sheet, annotations, labels }: Drawing, units: Uni
   const most = inset.height / 2 - 34 * k
   return svg`
     ${text(inset.x, (ROW / 2) * k + 1, `Motor, cut open, ${timesWords(times)}`, 'quiet')}
-    ${narrow ? svg`` : svg`<rect class="dotted" x=${inset.x} y=${inset.y} width=${inset.width} height=${inset.height} /><path class="dotted" d=${part.sightLines(inset, placement)} />`}
+    ${narrow ? svg`` : svg`<rect class="dotted" x=${inset.x} y=${inset.y} width=${inset.width} height=${inset.height} /><path class="dotted" d=${part.sightLines(sheet)} />`}
     <g class="unit" transform=${`translate(${cut.x} ${cut.y}) scale(${unitOf})`}>
       ${cutaway(drive.cooling, drive.cutoff, (stages[0].driving.r / placement.scale) / drive.shell, Math.min(0.62, most / unitOf))}
     </g>
@@ -106,7 +129,7 @@ export function still({ drive, sheet, annotations, labels }: Drawing, units: Uni
     ${part.controllerBox(controller)}
     ${text(controllerText.x, controllerText.y + 11 * k, 'Controller', 'title')}
     ${text(controllerText.x, controllerText.y + (22 + 1.5 * ROW) * k, limitWords(drive, units), 'quiet')}
-    ${part.wires(controller, shell, floor, narrow)}
+    ${part.wires(part.wireCurves(controller, shell, floor, narrow))}
     ${stands ? part.motorStand(shell, floor) : svg``}${part.motorEnd(shell)}
     ${stands ? small.map(({ driving }, n) => part.jackStand({ ...driving, r: stages[n].driven.r }, floor)) : svg``}
     ${annotations.lines.map(part.dimensionLine)}
@@ -115,6 +138,7 @@ export function still({ drive, sheet, annotations, labels }: Drawing, units: Uni
     ${small.map((stage) => svg`${part.pulley(stage.driving)}${part.belt(stage)}`)}
     <path class="centre" d=${[...stages.map(({ driven }) => driven), stages[0].driving].map(part.cross).join('')} />
     ${annotations.tags.map(({ leader }) => (leader ? svg`<path class="dimension" d=${`M${leader[0].x} ${leader[0].y}L${leader[1].x} ${leader[1].y}`} /><circle class="dot" cx=${leader[1].x} cy=${leader[1].y} r="1.75" />` : svg``))}
+    ${annotations.tags.map(tagMark)}
     ${foot(sheet, drive, units)}`
 }
 

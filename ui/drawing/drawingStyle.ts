@@ -121,6 +121,15 @@ export const drawingStyle = css`
   .end {
     text-anchor: end;
   }
+  .tag-frame {
+    fill: var(--paper);
+    stroke: var(--ink);
+    stroke-width: var(--line-inner);
+  }
+  .tag-text {
+    font: var(--type-note-strong);
+    font-stretch: var(--body-stretch);
+  }
   .title {
     font: var(--type-chart-title);
   }

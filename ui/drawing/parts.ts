@@ -2,8 +2,9 @@
 import { type SVGTemplateResult, svg } from 'lit'
 import type { Rect } from '../plot/label.ts'
 import type { DimensionLine } from './annotations.ts'
-import type { DrawnStage, Placement } from './placement.ts'
+import type { DrawnStage } from './placement.ts'
 import { beltPath, beltWidth, distance, type Point, runsOf, type Wheel } from './runs.ts'
+import type { Sheet } from './sheet.ts'
 
 const n1 = (value: number): string => value.toFixed(1)
 
@@ -15,16 +16,26 @@ export const controllerBox = ({ x, y, width }: Rect): SVGTemplateResult =>
     <path class="inner" d="M.19.68.14.73M.13.5H.07M.2.2.15.15M.5.07V.14M.8.2.85.15M.87.5H.93M.81.68.86.73M.22 1H.78V1.16H.22ZM.28 1.08H.72" />
   </g>`
 
-/** The wires from the controller's foot to the motor's side, sagging on the way. */
-export function wires({ x, y, width, height }: Rect, { at, r }: Wheel, floor: number, narrow: boolean): SVGTemplateResult {
+/** The wires from the controller's foot to the motor's side, sagging on the way: two curves, by their points. */
+export function wireCurves({ x, y, width, height }: Rect, { at, r }: Wheel, floor: number, narrow: boolean): readonly Point[] {
   const end: Point = { x: at.x - r, y: at.y + 0.25 * r }
-  const from: Point = narrow ? { x: x + width / 2, y: y + height } : { x: x + width, y: y + 0.84 * height }
+  if (narrow) {
+    const from = { x: x + width / 2, y: y + height }
+    const low = Math.min(floor - 10, Math.max(from.y, end.y) + 26)
+    const half = { x: (from.x + end.x) / 2, y: low }
+    return [from, { x: from.x, y: low }, { x: from.x, y: low }, half, half, { x: end.x - 20, y: low }, end]
+  }
+  const from = { x: x + width, y: y + 0.84 * height }
   const low = Math.min(floor - 10, Math.max(from.y, end.y) + 26)
   const out = Math.max(24, 0.45 * (end.x - from.x))
-  const path = narrow
-    ? `M${n1(from.x)} ${n1(from.y)}C${n1(from.x)} ${n1(low)} ${n1(end.x - 26)} ${n1(low)} ${n1(end.x)} ${n1(end.y)}`
-    : `M${n1(from.x)} ${n1(from.y)}C${n1(from.x + out)} ${n1(from.y)} ${n1(from.x + 0.4 * out)} ${n1(low)} ${n1((from.x + end.x) / 2)} ${n1(low)}S${n1(end.x - 30)} ${n1(end.y + 2)} ${n1(end.x)} ${n1(end.y)}`
-  return svg`<path class="wire" d=${path} />`
+  const half = { x: (from.x + end.x) / 2, y: low }
+  return [from, { x: from.x + out, y: from.y }, { x: from.x + 0.4 * out, y: low }, half, { x: end.x - 0.4 * out, y: low }, { x: end.x - 30, y: end.y + 2 }, end]
+}
+
+/** The wires drawn. */
+export function wires(points: readonly Point[]): SVGTemplateResult {
+  const [from, ...rest] = points.map(({ x, y }) => `${n1(x)} ${n1(y)}`)
+  return svg`<path class="wire" d=${`M${from}C${rest.join(' ')}`} />`
 }
 
 /** The motor from its shaft end: shell, end bell, feet. */
@@ -96,10 +107,10 @@ export const cross = ({ at, r }: Wheel): string =>
   `M${n1(at.x - r - 8)} ${n1(at.y)}H${n1(at.x + r + 8)}M${n1(at.x)} ${n1(at.y - r - 8)}V${n1(at.y + r + 8)}`
 
 /** Dotted lines from the inset to the motor it shows. */
-export function sightLines(inset: Rect, { shell }: Placement): string {
+export function sightLines({ inset, key, placement }: Sheet): string {
   const bottom = inset.y + inset.height
-  const { at, r } = shell
+  const { at, r } = placement.shell
   if (at.y - r < bottom + 8) return ''
-  const left = Math.max(inset.x, Math.min(inset.x + inset.width - 40, at.x - 3.2 * r - 40))
+  const left = Math.max(key.x + key.width + 16, at.x - 3.2 * r - 40)
   return `M${n1(left)} ${n1(bottom)}L${n1(at.x - r)} ${n1(at.y)}M${n1(inset.x + inset.width)} ${n1(bottom)}L${n1(at.x + r)} ${n1(at.y)}`
 }

@@ -26,7 +26,7 @@ export interface Sheet extends Frame {
   /** Its name and what it gives. */
   readonly controllerText: Rect
   readonly placement: Placement
-  /** Row under the floor: scale and the machine's name. */
+  /** Under the floor: scale and the machine's name, in one row where both have room, else in two. */
   readonly foot: Rect
 }
 
@@ -42,6 +42,10 @@ const labels = (k: number): number => (ROW + VALUE + 6) * k
 /** Whole times from 3 up, halves below: what can be said of a scale. */
 const saidTimes = (times: number): number =>
   Math.max(1, times >= 3 ? Math.floor(times + 1e-9) : Math.floor(2 * times + 1e-9) / 2)
+
+const nextTimes = (times: number): number => times + (times < 3 ? 0.5 : 1)
+/** Scale of the drive line that may be given up for a larger step. */
+const WORTH = 0.86
 
 /** The sheet for a drive: inset first, then the drive line in what is left, then the scale of the inset. */
 export function sheetOf(drive: Drive, frame: Frame): Sheet {
@@ -90,18 +94,23 @@ export function sheetOf(drive: Drive, frame: Frame): Sheet {
   const widest = narrow ? WIDEST.narrow : WIDEST.wide
   const largest = Math.max(...drive.stages.flatMap(({ driving, driven }) => [driving, driven]))
   const most = Math.min(fitting, (widest.wheel * width) / largest, (widest.shell * width) / drive.shell)
-  const placement = place(drive, { bounds, taken, most })
-  const times = saidTimes(fitting / placement.scale)
-  const cutScale = Math.min(fitting, times * placement.scale)
+  const fitted = place(drive, { bounds, taken, most })
+  const times = saidTimes(fitting / fitted.scale)
+  // A little smaller where that makes the cut motor a whole step larger against the rest.
+  const next = nextTimes(times)
+  const worth = fitting / next >= WORTH * fitted.scale
+  const placement = worth ? place(drive, { bounds, taken, most: fitting / next }) : fitted
+  const said = worth ? saidTimes(fitting / placement.scale) : times
+  const cutScale = Math.min(fitting, said * placement.scale)
   const unit = cutScale * drive.shell
   const cut: Point = {
     x: inset.x + (inset.width - (left + right) * unit) / 2 + left * unit,
     y: inset.y + inset.height / 2,
   }
-  const foot: Rect = { x: 0, y: floor + 12, width, height: ROW * k }
+  const foot: Rect = { x: 0, y: floor + 12, width, height: ROW * k * (narrow || width < 660 * k ? 2 : 1) }
   return {
     ...frame,
-    ...{ inset, cut, cutScale, times, key, controller, controllerText, placement, foot },
+    ...{ inset, cut, cutScale, times: said, key, controller, controllerText, placement, foot },
     height: Math.ceil(foot.y + foot.height + 4),
   }
 }

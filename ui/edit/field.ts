@@ -5,6 +5,7 @@ import type { Problem } from '../../sim/problem.ts'
 import { type Input, inputAt, type Scenario } from '../../sim/scenario.ts'
 import { NBSP, show } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
+import { beltWords } from './beltWords.ts'
 import { knownOf, motorNumberAt, numberText, openWords } from './known.ts'
 import './choiceField.ts'
 import './quantityField.ts'
@@ -58,11 +59,10 @@ function plateWords(
 }
 
 /** What an open motor number is taken for; what to know of one that was typed over it. */
-function motorWords(
-  input: Input,
-  { motor, units }: FormState,
-): { placeholder: string; helper: string | null } {
+function motorWords(input: Input, form: FormState): { placeholder: string; helper: string | null } {
+  const { motor, units } = form
   const name = motorNumberAt(input.path)
+  if (input.path.startsWith('belt.')) return beltWords(input, form)
   if (name === null) return plateWords(input, motor, units)
   if (input.text !== '')
     return { placeholder: '', helper: 'Typed in. Empty it to return to what plate and bench say.' }

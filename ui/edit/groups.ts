@@ -95,12 +95,20 @@ export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
     {
       heading: 'Pulleys',
       about: 'Diameters where the belt runs.',
-      paths: ['belt.motorPulley', 'belt.machinePulley', 'belt.centreDistance'],
+      paths: ['belt.motorPulley', 'belt.machinePulley', 'belt.centreDistance', 'belt.length'],
     },
     {
       heading: 'Belt',
       about: 'Whether it slips, and what it loses on the way.',
       paths: ['belt.section', 'belt.ribs', 'belt.carries', 'belt.efficiency'],
+    },
+    {
+      heading: 'Step pulleys',
+      about:
+        'Further pairs of diameters on the same two shafts. The pulleys above are step 1; one belt serves all.',
+      paths: ['belt.step', 'belt.steps'],
+      detail: true,
+      openWhenGiven: true,
     },
     {
       heading: 'A second stage',

@@ -2,6 +2,7 @@
 import { html, LitElement, nothing, type PropertyValues } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { type Input, inputAt, inputsOf } from '../../sim/scenario.ts'
+import type { Job } from '../../sim/job.ts'
 import { STATIONS, type Station } from '../../sim/say/stations.ts'
 import { base, buttons } from '../style/base.ts'
 import { type FormState, field } from './field.ts'
@@ -10,6 +11,8 @@ import { formStyle } from './formStyle.ts'
 import { GROUPS, type Group } from './groups.ts'
 import { panelStyle } from './panelStyle.ts'
 import { type ReadingPath, readingKind } from './readings.ts'
+import './beltFacts.ts'
+import './beltSteps.ts'
 import './dutySteps.ts'
 import './readingRows.ts'
 
@@ -25,6 +28,8 @@ export class StationPanel extends LitElement {
 
   @property({ attribute: false }) station!: Station
   @property({ attribute: false }) form!: FormState
+  /** The job as it reads; null where it never did. */
+  @property({ attribute: false }) job: Job | null = null
   /** The field to bring into view. */
   @property({ attribute: false }) target: { readonly path: string; readonly n: number } | null = null
 
@@ -50,7 +55,7 @@ export class StationPanel extends LitElement {
 
   private async show(path: string): Promise<void> {
     await Promise.all(
-      [...this.renderRoot.querySelectorAll<LitElement>('duty-steps, reading-rows')].map(
+      [...this.renderRoot.querySelectorAll<LitElement>('duty-steps, reading-rows, belt-steps')].map(
         (each) => each.updateComplete,
       ),
     )
@@ -66,9 +71,11 @@ export class StationPanel extends LitElement {
     const about = html`<p class="note about">${group.about}</p>`
     const readings = inputs.filter((each) => typeof each === 'string')
     const singles = inputs.filter((each) => typeof each !== 'string')
-    const fields = html`${readings.map(
-      (path) => html`<reading-rows data-path=${path} .path=${path} .form=${form}></reading-rows>`,
-    )}
+    const fields = group.paths.includes('belt.steps')
+      ? html`<belt-steps .form=${form}></belt-steps>`
+      : html`${readings.map(
+          (path) => html`<reading-rows data-path=${path} .path=${path} .form=${form}></reading-rows>`,
+        )}
       ${singles.length > 0 ? html`<div class="fields">${singles.map((input) => field(input, form))}</div>` : nothing}`
     // A lid stands open over what needs a look.
     const paths = inputs.map((each) => (typeof each === 'string' ? each : each.path))
@@ -98,7 +105,7 @@ export class StationPanel extends LitElement {
   }
 
   render() {
-    const { form, station } = this
+    const { form, station, job } = this
     return html`${
       form.variant === null
         ? nothing
@@ -107,6 +114,7 @@ export class StationPanel extends LitElement {
     }
       <div role="group" aria-label=${STATIONS[station]}>
         ${this.laid(this.groups)}
+        ${station === 'belt' && job ? html`<belt-facts .job=${job} .units=${form.units}></belt-facts>` : nothing}
         ${station === 'machine' ? html`<section><duty-steps .form=${form}></duty-steps></section>` : nothing}
       </div>`
   }

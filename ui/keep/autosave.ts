@@ -63,6 +63,7 @@ export function resumed(state: Pick<State, 'settings'>, slot: string, record: Re
     ...takeUp({ ...state, made: 0 }, record.now.job),
     ...moment(record.now),
     made: Math.max(...most),
+    ticked: record.ticked,
     history,
   }
 }
@@ -94,6 +95,7 @@ export function startAutosave(store: Store, storage: () => Storage): Autosave {
   const versions = new Map<string, number>()
   let timer: ReturnType<typeof setTimeout> | undefined
   let seen: Moment | null = null
+  let ticked = store.state.ticked
 
   const attempt = <T>(work: (shelf: Storage) => T): T | null => {
     try {
@@ -137,6 +139,7 @@ export function startAutosave(store: Store, storage: () => Storage): Autosave {
         version,
         saved: Date.now(),
         now: keptOf(state),
+        ticked: state.ticked,
         past: state.history.past.filter(own).slice(-STEPS).map(keptOf),
         future: state.history.future.filter(own).slice(-STEPS).map(keptOf),
       })
@@ -154,13 +157,15 @@ export function startAutosave(store: Store, storage: () => Storage): Autosave {
       seen.slot === state.slot &&
       seen.scenario === state.scenario &&
       seen.variants === state.variants &&
-      seen.chosen === state.chosen
+      seen.chosen === state.chosen &&
+      ticked === state.ticked
     if (same) return
     const { slot } = state
     seen = state
+    ticked = state.ticked
     // An example nobody has changed needs no keeping.
     const touched = [...state.history.past, ...state.history.future].some((each) => each.slot === slot)
-    if (!touched && !versions.has(slot)) return
+    if (!touched && !versions.has(slot) && state.ticked.length === 0) return
     clearTimeout(timer)
     timer = setTimeout(save, REST)
   }

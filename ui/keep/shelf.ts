@@ -14,6 +14,8 @@ export interface Record {
   /** When, ms since 1970. */
   readonly saved: number
   readonly now: Kept
+  /** What has been seen to of the wiring. */
+  readonly ticked: readonly string[]
   readonly past: readonly Kept[]
   readonly future: readonly Kept[]
 }
@@ -58,6 +60,9 @@ function recordIn(text: string | null): Found {
       version: value.version,
       saved: whole(value.saved) ? value.saved : 0,
       now,
+      ticked: Array.isArray(value.ticked)
+        ? value.ticked.filter((name) => typeof name === 'string').slice(0, 100)
+        : [],
       past: steps(value.past),
       future: steps(value.future),
     }

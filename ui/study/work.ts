@@ -1,11 +1,15 @@
 // What the page holds of a study: how far it has got, the newest there is and what that is of, or why there is none.
+import type { Advice } from '../../sim/advise.ts'
 import type { AgainstOld } from '../../sim/rival/picture.ts'
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
+import type { GridShown } from './grid.ts'
 
 /** The studies the page keeps up, and what each comes to. */
 export interface Kept {
   ratio: RatioStudy
   against: AgainstOld
+  advice: Advice
+  grid: GridShown
 }
 export type StudyName = keyof Kept
 
@@ -24,7 +28,7 @@ export interface Work<T> {
 export type Works = { readonly [N in StudyName]: Work<Kept[N]> }
 
 const NONE = { wanted: false, working: null, result: null, key: '', halted: null, why: null }
-export const NO_WORKS: Works = { ratio: NONE, against: NONE }
+export const NO_WORKS: Works = { ratio: NONE, against: NONE, advice: NONE, grid: NONE }
 
 /** Another job on the page: what was studied is of no use to anybody; what was looked at still is. */
 export const forgotten = (works: Works): Works =>

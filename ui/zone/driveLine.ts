@@ -9,13 +9,12 @@ import { told } from '../../sim/say/number.ts'
 import { type Channel, valueAt } from '../../sim/trace.ts'
 import { annotate, type Tag } from '../drawing/annotations.ts'
 import { type Drawing, type Moment, readings, still, tints } from '../drawing/drawing.ts'
-import { type Dimension, driveOf } from '../drawing/drive.ts'
+import { driveOf } from '../drawing/drive.ts'
 import { drawingStyle } from '../drawing/drawingStyle.ts'
 import { insetLabels } from '../drawing/insetLabels.ts'
 import { sheetOf } from '../drawing/sheet.ts'
 import { driveSentence } from '../drawing/words.ts'
 import { type FormState, field } from '../edit/field.ts'
-import { fieldText } from '../edit/shownText.ts'
 import { exactClock } from '../plot/time.ts'
 import type { Result } from '../store.ts'
 import { base, buttons } from '../style/base.ts'
@@ -23,8 +22,6 @@ import { tagStyle } from './tagStyle.ts'
 
 /** Mass of a motor nothing is known of, kg. */
 const USUAL_MASS = 4
-/** Longest text of a tag. */
-const LONGEST = 12
 /** Width of the panel under a tag, px before enlarging. */
 const PANEL = 232
 /** What the drawing's shapes and places depend on. */
@@ -71,14 +68,6 @@ export class DriveLine extends LitElement {
     this.k = (this.renderRoot.querySelector('.ruler')?.getBoundingClientRect().width ?? 100) / 100
   }
 
-  private text = ({ input }: Dimension): string => {
-    const { field, text } = input
-    if (field.kind !== 'quantity') return text
-    const shown = fieldText(field, text, this.form.units)
-    const whole = [shown.text || '?', shown.unit].filter((part) => part !== '').join('\u00a0')
-    return whole.length > LONGEST ? `${whole.slice(0, LONGEST - 1)}…` : whole
-  }
-
   protected willUpdate(changed: PropertyValues<this>): void {
     if (this.drawing && [...changed.keys()].every((key) => !SHAPES.includes(key))) return
     const { form, width, k } = this
@@ -86,7 +75,7 @@ export class DriveLine extends LitElement {
     const { asked, motor } = form
     const drive = driveOf(asked, (motor && identify(motor, USUAL)?.mass) ?? USUAL_MASS)
     const sheet = sheetOf(drive, { width, k, narrow: PHONE.matches })
-    this.drawing = { drive, sheet, annotations: annotate(drive, sheet, this.text), labels: insetLabels(drive, sheet) }
+    this.drawing = { drive, sheet, annotations: annotate(drive, sheet, form.units), labels: insetLabels(drive, sheet) }
   }
 
   private now(): Moment | null {
@@ -187,7 +176,8 @@ export class DriveLine extends LitElement {
     return html`<div class="ruler"></div>
       ${this.head(now)}
       <div class="drawing" style="height:${sheet.height}px;${tints(now)}">
-        <svg role="img" aria-label=${driveSentence(drive, units)} width=${sheet.width} height=${sheet.height}>
+        <svg role="img" aria-label=${driveSentence(drive, units)} width=${sheet.width} height=${sheet.height}
+          viewBox="0 0 ${sheet.width} ${sheet.height}">
           ${guard([drawing, units], () => still(drawing, units))}
           ${readings(drawing, now, units)}
         </svg>

@@ -52,7 +52,7 @@ export class StationStrip extends LitElement {
       ${
         open === station
           ? html`<div class="open" style="--at:${index};--at2:${index % 2}">
-              <station-panel .station=${station} .form=${form} .target=${this.target}></station-panel>
+              <station-panel .station=${station} .form=${form} .job=${job} .target=${this.target}></station-panel>
             </div>`
           : nothing
       }`

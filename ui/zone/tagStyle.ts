@@ -76,4 +76,17 @@ export const tagStyle = css`
   .panel quantity-field {
     margin-bottom: 0;
   }
+  /* On paper the drawing fits the sheet's width as a whole. */
+  @media print {
+    .drawing {
+      height: auto !important;
+    }
+    .drawing ul {
+      display: none;
+    }
+    .drawing svg {
+      max-width: 100%;
+      height: auto;
+    }
+  }
 `

@@ -9,12 +9,13 @@ import { type Evidence, JOB, number, RUN } from '../finding.ts'
 import type { Symptom } from './names.ts'
 
 export interface Explained {
-  readonly explained: boolean
+  /** Null: the job does not say enough. */
+  readonly explained: boolean | null
   readonly evidence: Readonly<Record<string, Evidence>>
 }
 
-/** A cutoff that opens later than this many times the time seen is no explanation. */
-const MUCH_LATER = 2.5
+/** A cutoff that opens later than this many times the time seen is no explanation: heat is rarely known better than to a half or twice. */
+const MUCH_LATER = 3
 /** A frame that a hand leaves at once, °C (ISO 13732-1, from memory). */
 const LET_GO_C = 60
 /** A hand's "minute" may be two. */
@@ -93,7 +94,7 @@ export function explained(one: Case, symptom: Symptom, after: number | null): Ex
       const plant = assemble(job.parts)
       const capacity = plant.slip ? slipCapacity(plant.slip, one.motorSpeed) : null
       return {
-        explained: one.has('slips') || (capacity !== null && capacity < PLENTY * work.peak),
+        explained: one.has('slips') || (capacity === null ? null : capacity < PLENTY * work.peak),
         evidence: {
           asked: number(work.peak, 'torque', JOB),
           ...(capacity === null || belt.section === 'not said'

@@ -1,6 +1,6 @@
 // Sentences about gearing, belt, plate, and what to measure.
 import type { FindingName } from '../../advise/finding.ts'
-import type { BeltFault } from '../../studies/ratio/limits.ts'
+import type { BeltFault } from '../../drive/limits.ts'
 import { clockTime, platePower, ratioText, told } from '../number.ts'
 import { beltSentence } from '../ratio.ts'
 import {
@@ -14,12 +14,12 @@ import {
   type Say,
   say,
   type Telling,
-  valueOf,
+  amount,
 } from './words.ts'
 
 /** Every power in the reader's units and in watts: computed two ways, as it always should be. */
 const powers = (t: Telling, name: string): string => {
-  const value = valueOf(t, name)
+  const value = amount(t, name)
   const own = told(value, 'power', t.units)
   const watt = told(value, 'power', { ...t.units, system: 'metric' })
   return own === watt ? own : `${own} (${watt})`
@@ -54,7 +54,7 @@ export const driveWords = {
   horsepower: (t) => ({
     headline: 'Gear it down: horsepower is not torque.',
     text: joined(
-      `${platePower(valueOf(t, 'power'), t.units)} at ${say(t, 'speed')} is ${say(t, 'torque')}; a motor of the same power at 1725 rpm has ${say(t, 'old')}. Through these pulleys that makes ${say(t, 'atSpindle')}, and the cut asks ${say(t, 'asked')} at its worst.`,
+      `${platePower(amount(t, 'power'), t.units)} at ${say(t, 'speed')} is ${say(t, 'torque')}; a motor of the same power at 1725 rpm has ${say(t, 'old')}. Through these pulleys that makes ${say(t, 'atSpindle')}, and the cut asks ${say(t, 'asked')} at its worst.`,
       cureSentences(t),
       gearedWords(t),
     ),
@@ -93,18 +93,18 @@ export const driveWords = {
   stalls: (t) => ({
     headline: 'Gear it down: the spindle stops.',
     text: joined(
-      `At ${clockTime(valueOf(t, 'at'))} it stands, at a limit of ${say(t, 'limit')}, against ${say(t, 'asked')} asked. Held still it burns the bars under its brushes in seconds.`,
+      `At ${clockTime(amount(t, 'at'))} it stands, at a limit of ${say(t, 'limit')}, against ${say(t, 'asked')} asked. Held still it burns the bars under its brushes in seconds.`,
       cureSentences(t),
       followWords(t),
     ),
-    figure: clockTime(valueOf(t, 'at')),
+    figure: clockTime(amount(t, 'at')),
     note: 'the spindle stops',
   }),
   sags: (t) => ({
     headline: `Hold the ${machineOf(t)}’s speed in the cut.`,
     text: joined(
       `It gets down to ${say(t, 'slowest')}, ${say(t, 'sag')} lost, and you accept ${say(t, 'accepted')}.`,
-      valueOf(t, 'perAmp') > 0 &&
+      amount(t, 'perAmp') > 0 &&
         `Each amp costs ${say(t, 'perAmp')} at the spindle, the same at any speed: little when fast, everything when slow.`,
       cureSentences(t),
       followWords(t),
@@ -126,9 +126,9 @@ export const driveWords = {
     const kind = t.finding.quotes[0] as BeltFault['kind']
     const fault: BeltFault = {
       kind,
-      value: valueOf(t, 'value'),
-      limit: valueOf(t, 'limit'),
-      stage: valueOf(t, 'stage'),
+      value: amount(t, 'value'),
+      limit: amount(t, 'limit'),
+      stage: amount(t, 'stage'),
     }
     const dimension = t.finding.evidence.value.dimension
     const degrees = (angle: number) => `${Math.round((angle * 180) / Math.PI)}°`
@@ -136,7 +136,7 @@ export const driveWords = {
       kind === 'wrap' ? degrees(value) : kind === 'steep' ? ratioText(value) : told(value, dimension, t.units)
     return {
       headline: BELT_HEADLINES[kind],
-      text: beltSentence(fault, valueOf(t, 'stages'), t.units),
+      text: beltSentence(fault, amount(t, 'stages'), t.units),
       figure: show(fault.value),
       note: `limit ${show(fault.limit)}`,
     }
@@ -148,7 +148,7 @@ export const driveWords = {
     ).concat(
       `${has(t, 'continuous') ? `, and the plate gives ${powers(t, 'continuous')} all day` : has(t, 'power') ? `, and the plate says ${powers(t, 'power')}, likely a peak` : ''}. Whoever sells a motor should be able to show you both numbers.`,
     ),
-    figure: told(valueOf(t, 'asked'), 'power', t.units),
+    figure: told(amount(t, 'asked'), 'power', t.units),
     note: has(t, 'continuous') ? `asked; ${say(t, 'continuous')} all day` : 'asked',
   }),
   plate: (t) => {
@@ -171,10 +171,10 @@ export const driveWords = {
     const { finding, now } = t
     const opens = finding.evidence.opens
     return {
-      headline: `Do not gear it to ${ratioText(valueOf(t, 'ratio'))}.`,
+      headline: `Do not gear it to ${ratioText(amount(t, 'ratio'))}.`,
       text: joined(
-        `The cut would take ${say(t, 'amps')} instead of ${say(t, 'now')}, with ${say(t, 'heat')} times the copper heat over the job.`,
-        has(t, 'stalls') && `The spindle would stop at ${clockTime(valueOf(t, 'stalls'))}.`,
+        `The cut would take ${say(t, 'amps')} instead of ${say(t, 'now')}: ${say(t, 'heat')} times the copper heat.`,
+        has(t, 'stalls') && `The spindle would stop at ${clockTime(amount(t, 'stalls'))}.`,
       ),
       figure: opens ? say(t, 'opens') : say(t, 'winding'),
       note: opens

@@ -9,12 +9,12 @@ import {
   type Say,
   say,
   type Telling,
-  valueOf,
+  amount,
 } from './words.ts'
 
 /** A hot motor needs more for the same torque: ohms up, magnets down. */
 function hotterWords(t: Telling): string {
-  const more = (name: string) => percent(valueOf(t, name) - 1)
+  const more = (name: string) => percent(amount(t, name) - 1)
   return `Heat feeds itself: as hot as that it has ${more('ohms')} more ohms, and wants ${more('amps')} more amps for the same torque, ${say(t, 'copper')} times the copper heat of a cold motor.`
 }
 
@@ -76,7 +76,7 @@ export const heatWords = {
   }),
   touch: (t) => ({
     headline: 'Keep hands off the frame.',
-    text: `It gets to ${say(t, 'frame')}: bare metal over 60${NBSP}°C burns within a minute. Hot to the hand is healthy all the same, and the shell says little of the winding, at ${say(t, 'winding')}: it goes on rising after switching off. Too hot to touch within a minute would be a fault, since that takes ${watts(valueOf(t, 'minute'))} into the frame.`,
+    text: `It gets to ${say(t, 'frame')}: bare metal over 60${NBSP}°C burns within a minute. Hot to the hand is healthy all the same, and the shell says little of the winding, at ${say(t, 'winding')}: it goes on rising after switching off. Too hot to touch within a minute would be a fault, since that takes ${watts(amount(t, 'minute'))} into the frame.`,
     figure: say(t, 'frame'),
     note: 'hottest frame',
   }),

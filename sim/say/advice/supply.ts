@@ -1,7 +1,7 @@
 // Sentences about the supply: AC, a bare bridge, volts, lumpy current, the outlet, the earth.
 import type { FindingName } from '../../advise/finding.ts'
 import { NBSP } from '../number.ts'
-import { cureSentences, has, heatFigure, joined, machineOf, type Say, say, valueOf } from './words.ts'
+import { cureSentences, has, heatFigure, joined, machineOf, type Say, say, amount } from './words.ts'
 
 const CODE = 'A licensed electrician and your local code decide how.'
 
@@ -9,7 +9,7 @@ export const supplyWords = {
   ac: (t) => ({
     headline: 'Rectify the supply: this motor wants DC.',
     text: joined(
-      `On AC from the outlet (${say(t, 'line')}) the magnets push one way and then the other: it hums, does not turn, and the winding burns in minutes.`,
+      `On AC from the outlet (${say(t, 'line')}) its torque turns about a hundred times a second: it hums, does not start, and the winding burns in minutes.`,
       cureSentences(t),
     ),
     figure: '0 rpm',
@@ -52,11 +52,11 @@ export const supplyWords = {
   }),
   socket: (t) => ({
     headline:
-      valueOf(t, 'outlet') > valueOf(t, 'breaker')
+      amount(t, 'outlet') > amount(t, 'breaker')
         ? 'Take less from the outlet: its breaker opens.'
         : 'Take less from the outlet.',
     text: joined(
-      `The cut draws about ${say(t, 'outlet')} where it is plugged in, and the breaker is for ${say(t, 'breaker')}; loads of hours are held to 80${NBSP}% of that. The winding carries ${say(t, 'motor')} meanwhile: volts are traded for amps, and the two sides never read the same.`,
+      `The cut draws about ${say(t, 'outlet')} where it is plugged in, and the breaker is for ${say(t, 'breaker')}; loads of hours are held to 80${NBSP}% of that. The winding carries ${say(t, 'motor')} meanwhile: the two sides of a controller never read the same.`,
       cureSentences(t),
     ),
     figure: say(t, 'outlet'),

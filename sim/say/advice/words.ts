@@ -49,7 +49,7 @@ export function say({ finding, units }: Telling, name: string): string {
   return told(value, dimension, units)
 }
 
-export const valueOf = ({ finding }: Telling, name: string): number =>
+export const amount = ({ finding }: Telling, name: string): number =>
   finding.evidence[name]?.value ?? Number.NaN
 export const has = ({ finding }: Telling, name: string): boolean => finding.evidence[name] !== undefined
 
@@ -57,36 +57,49 @@ export const has = ({ finding }: Telling, name: string): boolean => finding.evid
 export const joined = (...sentences: readonly (string | false | undefined)[]): string =>
   sentences.filter((each) => each).join(' ')
 
-/** What a job comes to, to finish "With the shaft fan …": "the cutoff never opens, and gets to 81 °C". */
+/** What a job comes to, to finish "With the shaft fan …": "the cutoff never opens: it gets to 81 °C, the winding to 105 °C". */
 export function outcomeWords(then: Outcome, job: Job, now: Outcome, units: Units): string {
   const heat = (value: number) => told(value, 'temperature', units)
-  const limit = classLimitC(job.parts.winding.insulation)
-  const parts: string[] = []
-  if (then.firstOpening !== null) parts.push(`the cutoff opens after ${duration(then.firstOpening)}`)
-  else if (job.parts.cutoff.fitted !== 'none' && !then.faults.includes('destroyed'))
-    parts.push(`the cutoff never opens and gets to ${heat(then.hottestSwitchC)}`)
-  const over = then.hottestWindingC - limit
-  parts.push(
-    over > 0
-      ? `the winding ${then.faults.includes('destroyed') ? 'burns out' : `still gets to ${heat(then.hottestWindingC)}, ${told(Math.max(1, over), 'temperature difference', units)} too hot`}`
-      : `the winding gets to ${heat(then.hottestWindingC)}`,
-  )
-  if (then.stalled !== null) parts.push('the spindle stops')
-  else if (then.sag !== null && now.sag !== null && Math.abs(then.sag - now.sag) > 0.02)
-    parts.push(`it loses ${percent(then.sag)} of its speed in the cut instead of ${percent(now.sag)}`)
-  return parts.length === 1
-    ? parts[0]
-    : `${parts.slice(0, -1).join(', ')} and ${parts[parts.length - 1]}`.replace(
-        / and gets to (\S+) and /,
-        ' and gets to $1, and ',
-      )
+  const over = then.hottestWindingC - classLimitC(job.parts.winding.insulation)
+  const hot = over > 0 ? `, ${told(Math.max(1, over), 'temperature difference', units)} too hot` : ''
+  const winding = heat(then.hottestWindingC)
+  const sag =
+    then.stalled !== null
+      ? '; the spindle stops'
+      : then.sag !== null && now.faults.includes('sags')
+        ? `; ${percent(then.sag)} of the speed is lost in the cut${now.sag === null ? '' : `, not ${percent(now.sag)}`}`
+        : ''
+  if (then.faults.includes('destroyed')) return `the winding burns out${sag}`
+  if (then.firstOpening !== null)
+    return `the cutoff opens after ${duration(then.firstOpening)}, and the winding gets to ${winding}${hot}${sag}`
+  return then.guarded
+    ? `the cutoff never opens: it gets to ${heat(then.hottestSwitchC)}, and the winding to ${winding}${hot}${sag}`
+    : `the winding gets to ${winding}${hot}${sag}`
+}
+
+/** How a cure's name begins a sentence, where it is not "With the shaft fan". */
+const LEADS: readonly (readonly [RegExp, string])[] = [
+  [/^Ratio /, 'At ratio '],
+  [/^Jackshaft, /, 'With a jackshaft, '],
+  [/^Supply /, 'With a supply '],
+  [/^Current /, 'With a current '],
+  [/^Rests /, 'With rests '],
+  [/^Sag /, 'With sag '],
+  [/^Wider /, 'With wider '],
+  [/^(\d)/, 'With $1'],
+  [/^Cutoff wired$/, 'Wired, '],
+  [/^Cleaned$/, 'Clean, '],
+]
+
+function leadOf(name: string): string {
+  const found = LEADS.find(([pattern]) => pattern.test(name))
+  return found ? name.replace(found[0], found[1]) : name
 }
 
 /** "With the shaft fan the cutoff never opens …" */
 export function cureSentence({ name, outcome, whole }: Cure, { job, now, units }: Telling): string {
   if (!outcome) return ''
-  const lead = /^(With|On) /.test(name) ? `${name} ` : `${name}: `
-  return `${lead}${outcomeWords(outcome, job, now, units)}${whole ? '' : '; that is not enough by itself'}.`
+  return `${leadOf(name).trimEnd()} ${outcomeWords(outcome, job, now, units)}${whole ? '' : '; that is not enough by itself'}.`
 }
 
 /** Every cure in a sentence of its own. */
@@ -115,12 +128,10 @@ export function heatFigure({ finding, job, now, units }: Telling): Pick<Words, '
   return { figure: heat(cure.hottestWindingC), note: `hottest winding, was ${winding}` }
 }
 
-/** What gearing down does to amps and copper heat: "Amps fall from 14.9 A to 5.9 A, and the copper heat to a fifth." */
-export function gearedWords(telling: Telling): string {
-  const { finding, job, now, units } = telling
+/** What gearing does to amps and copper heat, since that goes as amps squared; and its price. */
+export function gearedWords({ finding, now, units }: Telling): string {
   const then = finding.cures.find(({ outcome }) => outcome !== null)?.outcome
   if (!then) return ''
-  const watts = (outcome: Outcome) =>
-    told(outcome.copper / job.duty.seconds, 'power', { ...units, system: 'metric' })
-  return `At ${ratioText(then.ratio)} the cut takes ${told(then.workAmps, 'current', units)} instead of ${told(now.workAmps, 'current', units)}, and the copper makes ${watts(then)} of heat over the job instead of ${watts(now)}; the price is top speed, ${told(then.topSpeed, 'angular speed', units)} instead of ${told(now.topSpeed, 'angular speed', units)}.`
+  const heat = (outcome: Outcome) => percent(outcome.copper / Math.max(outcome.work, 1))
+  return `At ${ratioText(then.ratio)} the cut takes ${told(then.workAmps, 'current', units)}, not ${told(now.workAmps, 'current', units)}: ${brief(Number(((then.workAmps / now.workAmps) ** 2).toPrecision(2)))} times the copper heat. Heat in the copper is ${heat(now)} of the work done now, and ${heat(then)} then. The price is top speed: ${told(then.topSpeed, 'angular speed', units)}, not ${told(now.topSpeed, 'angular speed', units)}.`
 }

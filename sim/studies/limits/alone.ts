@@ -71,7 +71,7 @@ function* restBefore(
   const asked = (cut: Phase): Spare =>
     function* (log) {
       const states = yield* rested(job, kind(Math.exp(log)), hot)
-      const { seconds } = yield* held(job, cut, states, 2 * wanted)
+      const seconds = states === null ? 0 : (yield* held(job, cut, states, 2 * wanted)).seconds
       return Math.log(Math.max(seconds, 1e-3) / wanted)
     }
   const from = function* (spare: Spare, first: number, factor: number): Generator<Progress, number | null> {
@@ -104,7 +104,7 @@ export function* runLimits(job: Job, phase: Phase, rest: number): Generator<Prog
   }
   const { seconds, ends, frameC, states } = first
   const after = yield* rested(job, restFor(rest), states)
-  const again = yield* held(job, phase, after, DAY)
+  const again = after === null ? 0 : (yield* held(job, phase, after, DAY)).seconds
   // No rest brings back the whole of the first run but a night: half of it is asked, or the cut's own length.
   const run = Math.min(phase.seconds, seconds / 2)
   const standing = yield* restBefore(job, phase, states, run, restFor)
@@ -112,7 +112,7 @@ export function* runLimits(job: Job, phase: Phase, rest: number): Generator<Prog
   return {
     cold: { seconds, ends, frameC },
     amps: meanAmps(job, phase, frameC),
-    again: { rest, seconds: again.seconds },
+    again: { rest, seconds: again },
     next: { run, standing, free: running },
   }
 }

@@ -62,9 +62,10 @@ export function* bracket(
   let x = Math.min(most, Math.max(least, first))
   let left = yield* spare(x)
   const up = left >= 0
+  // Downwards the end is asked first: where nothing does, the way there is spared.
+  if (!up && (x === least || (yield* spare(least)) < 0)) return 'never'
   for (;;) {
-    const end = up ? most : least
-    if (x === end) return up ? 'always' : 'never'
+    if (up && x === most) return 'always'
     const next = up ? Math.min(most, x * factor) : Math.max(least, x / factor)
     const there = yield* spare(next)
     if (up ? there < 0 : there >= 0)

@@ -37,12 +37,12 @@ const withCutoff = (job: Job, cutoff: Cutoff, phase: Phase): Job => ({
   duty: { ...job.duty, phases: [phase], seconds: phase.seconds },
 })
 
-/** Runs one phase from these states; whether its cutoff opened, and what is left behind. */
-function* through(job: Job, states: Float64Array, seconds: number) {
+/** Runs one phase from these states with the cutoff closed; whether it opened, and what is left behind. */
+function* through(job: Job, states: Float64Array, seconds: number, toFirstOpening = true) {
   const { trace } = yield* run(job, {
     from: { t: 0, states, sums: new Float64Array(FLOWS), clock: clock(), asked: 0, on: false, open: false },
     until: seconds,
-    toFirstOpening: true,
+    toFirstOpening,
     statesOnly: true,
   })
   const last = trace.checkpoints.at(-1)
@@ -86,12 +86,25 @@ export function* held(job: Job, phase: Phase, states: Float64Array, most: number
     : result(watched.peaks.windingC.t, 'destroyed', from)
 }
 
-/** States after a phase of rest, or of running free, with the cutoff left alone. */
-export function* rested(job: Job, phase: Phase, states: Float64Array): Generator<Progress, Float64Array> {
-  if (!(phase.seconds > 0)) return states
-  const bridged: Cutoff = { ...job.parts.cutoff, fitted: 'none' }
-  const after = yield* through(withCutoff(job, bridged, phase), states, phase.seconds)
-  return after.states ?? states
+/** Just under its opening temperature a switch is closed. K */
+const SHORT_OF = 1e-6
+
+/**
+ * States after a phase of rest, or of running free, begun just short of an opening; null where the cutoff is open then.
+ * Heat still on its way to the switch may open it in the rest; a person presses its button when it takes it.
+ */
+export function* rested(
+  job: Job,
+  phase: Phase,
+  states: Float64Array,
+): Generator<Progress, Float64Array | null> {
+  const { cutoff } = job.parts
+  const from = states.slice()
+  if (cutoff.fitted !== 'none') from[STATE.switchC] = Math.min(from[STATE.switchC], cutoff.opensAt - SHORT_OF)
+  if (!(phase.seconds > 0)) return from
+  const reset: Cutoff = cutoff.fitted === 'none' ? cutoff : { ...cutoff, fitted: 'self-reset' }
+  const after = yield* through(withCutoff(job, reset, phase), from, phase.seconds, false)
+  return after.open ? null : after.states
 }
 
 /** K that are left to both limits at the hottest of a cut held for so many seconds from cold. */

@@ -20,6 +20,10 @@ export interface WarmingDrive {
   find(asked: number, extra: number, windingC: number, frameC: number): void
   /** The torque at the shaft at motor speed `w`, rad/s. */
   load(w: number): void
+  /** Amps that the volts drive at motor speed `w`, rad/s, which need not be the one they settle at. */
+  driven(asked: number, w: number, windingC: number, frameC: number): number
+  /** How fast the speed last found changes, rad/s², while temperatures rise by so much a second, K/s. */
+  drift(windingRate: number, frameRate: number): number
 }
 
 /** Newton's rounds at most; it is close when it moves by less than this, rad/s and share. */
@@ -37,6 +41,12 @@ export function warmingDrive(plant: Plant): WarmingDrive {
   const through = 1 / (ratio * belt.efficiency)
   const feedback = controller.holds === 'speed feedback'
   let steepness = 0
+  // What the last speed was found with: volts lost for each rad/s more, and for each amp more.
+  let fall = 1
+  let perAmp = 0
+  let constant = 1
+  const perKelvinR = resistanceAt(winding, 1) - resistanceAt(winding, 0)
+  const perKelvinK = constantAt(winding, 1) - constantAt(winding, 0)
 
   const drive: WarmingDrive = {
     torque: 0,
@@ -60,12 +70,11 @@ export function warmingDrive(plant: Plant): WarmingDrive {
       }
       const rubs = Math.tanh(w / FADES)
       drive.atShaft = load * through + rotor.dryFriction * rubs + rotor.windage * w
-      steepness =
-        (slope * through) / ratio + (rotor.dryFriction / FADES) * (1 - rubs * rubs) + rotor.windage
+      steepness = (slope * through) / ratio + (rotor.dryFriction / FADES) * (1 - rubs * rubs) + rotor.windage
     },
     find(asked, extra, windingC, frameC) {
       const resistance = resistanceAt(winding, windingC)
-      const constant = constantAt(winding, frameC)
+      constant = constantAt(winding, frameC)
       const highest = feedback ? asked : supply.volts / constant + 1
       let low = 0
       let high = highest
@@ -94,21 +103,41 @@ export function warmingDrive(plant: Plant): WarmingDrive {
         drive.amps = i
         drive.speed = w
         drive.short = short && w < asked
-        if (spare === 0 || (spare > 0 && w === highest)) return
-        if (spare > 0) low = w
-        else high = w
         // Volts given grow with the amps by so much; the knee of the brush drop is left to the bracket.
         const given = short
           ? -supply.resistance
           : controller.holds === 'sag compensation'
             ? controller.compensation * winding.resistance
             : 0
-        const fall = (resistance - given) * perSpeed + constant
+        perAmp = resistance - given
+        fall = perAmp * perSpeed + constant
+        if (spare === 0 || (spare > 0 && w === highest)) return
+        if (spare > 0) low = w
+        else high = w
         let next = w + spare / fall
         if (!(next > low && next < high)) next = spare > 0 && next >= high ? high : (low + high) / 2
         if (Math.abs(next - w) <= CLOSE * (1 + w)) return
         w = next
       }
+    },
+    driven(asked, w, windingC, frameC) {
+      const resistance = resistanceAt(winding, windingC)
+      const back = constantAt(winding, frameC) * w + winding.brushDrop
+      const most = (supply.volts - back) / (resistance + supply.resistance)
+      if (feedback) return Math.max(0, most)
+      const compensated = controller.holds === 'sag compensation'
+      const made = compensated ? controller.compensation * winding.resistance : 0
+      const wished = winding.constant * asked + (compensated ? winding.brushDrop : 0) - back
+      // More made up for than is lost: the volts run up to what there is.
+      const driven = resistance > made ? wished / (resistance - made) : wished > 0 ? Infinity : 0
+      return Math.max(0, Math.min(most, driven))
+    },
+    drift(windingRate, frameRate) {
+      if (feedback && !drive.short) return 0
+      const { amps, speed } = drive
+      const lost =
+        perKelvinR * windingRate * amps + perKelvinK * frameRate * (speed - (perAmp * amps) / constant)
+      return -lost / fall
     },
   }
   return drive

@@ -1,7 +1,7 @@
 // The changes that give a scenario another belt, and the job it then is.
 import { BELT_SECTIONS } from '../../handbook/beltSections.ts'
 import type { Job } from '../../job.ts'
-import type { Belt } from '../../parts/belt.ts'
+import { type Belt, hasJackshaft, stagesOf } from '../../parts/belt.ts'
 import { toUnit, writeQuantity } from '../../quantity.ts'
 import { read } from '../../read.ts'
 import type { Scenario, Variant } from '../../scenario.ts'
@@ -13,8 +13,31 @@ const inches = (length: number): string => writeQuantity(length, 'in')
 const roughly = (length: number): string => `${Math.round(toUnit(length, 'in') * 20) / 20} in`
 const share = (part: number): string => `${Number((100 * part).toFixed(1))} %`
 
-const hasJackshaft = (belt: Belt): boolean =>
-  belt.jackshaftLarge !== undefined && belt.jackshaftSmall !== undefined
+/**
+ * A belt whose step or length is said, told by its pulleys and centres alone: what other pulleys are then tried at.
+ * Its shafts stay where they are, and a belt of the right length is bought. Nothing where neither is said.
+ */
+export function settled(belt: Belt): Changes {
+  const { step, pairs, length, jackshaftLength, motorPulley, jackshaftSmall, machinePulley } = belt
+  const centres = stagesOf(belt).map((stage) => inches(stage.centres))
+  return {
+    ...(pairs === undefined || step === undefined || step === 1
+      ? {}
+      : {
+          'belt.step': null,
+          ...(hasJackshaft(belt)
+            ? { 'belt.jackshaftSmall': inches(jackshaftSmall as number) }
+            : { 'belt.motorPulley': inches(motorPulley) }),
+          'belt.machinePulley': inches(machinePulley),
+        }),
+    ...(length === undefined
+      ? {}
+      : { 'belt.length': null, 'belt.centreDistance': centres[centres.length - 1] }),
+    ...(jackshaftLength === undefined
+      ? {}
+      : { 'belt.jackshaftLength': null, 'belt.jackshaftCentres': centres[0] }),
+  }
+}
 
 /** Another last pulley. */
 export const lastPulley = (diameter: number): Changes => ({ 'belt.machinePulley': inches(diameter) })

@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
+import { violations } from './axe.ts'
 import { opened, settled, silence } from './sheet.ts'
 
 let site: Site
@@ -59,4 +60,20 @@ it('a link holds the whole job, and a newer or broken one is a clear message', a
   expect(await names(other.page)).toHaveLength(5)
   silence(watched)
   silence(other)
+})
+
+it('the wiring list is ticked off, and what is ticked is there again', async () => {
+  const watched = await opened(site)
+  const { page } = watched
+  await page.locator('#K').scrollIntoViewIfNeeded()
+  const box = page.getByRole('checkbox', { name: /^Earth the motor frame/ })
+  await box.check()
+  await page.getByText('1 of', { exact: false }).filter({ hasText: 'seen to' }).waitFor()
+  await expect.poll(() => kept(page)).toBe(1)
+  await page.reload()
+  await settled(page)
+  await page.locator('#K').scrollIntoViewIfNeeded()
+  await expect.poll(() => box.isChecked()).toBe(true)
+  expect(await violations(page)).toEqual([])
+  silence(watched)
 })

@@ -96,6 +96,25 @@ describe('unit power', () => {
       near(kienzle(KIENZLE[one], chip), metalEnergy({ material: other, edge: 'sharp' }, chip).energy, 0.25)
   })
 
+  // Specific force of a 1 mm chip in N/mm², and how it falls with its thickness: from memory, as handbooks print them.
+  it.each([
+    ['St37', 1780, 0.17],
+    ['C45', 2220, 0.14],
+    ['42CrMo4', 2500, 0.26],
+    ['GG-25', 1160, 0.26],
+    ['brass', 780, 0.18],
+  ] as const)('Kienzle’s %s takes %d N/mm², at half the chip by 2^%d more', (name, kc11, mc) => {
+    near(kienzle(KIENZLE[name], 1e-3), kc11 * 1e6, 1e-12)
+    near(kienzle(KIENZLE[name], 0.5e-3), kc11 * 1e6 * 2 ** mc, 1e-12)
+  })
+
+  it('Kienzle’s wrought aluminium lies in the 700 to 830 N/mm² of handbooks, from memory, and falls by 0.23', () => {
+    const thick = kienzle(KIENZLE.aluminium, 1e-3) / 1e6
+    expect(thick).toBeGreaterThan(700)
+    expect(thick).toBeLessThan(830)
+    near(kienzle(KIENZLE.aluminium, 0.5e-3) / 1e6, thick * 2 ** 0.23, 1e-12)
+  })
+
   it('Kienzle’s 42CrMo4 is the maker’s chromium-molybdenum steel of 730 MPa, 3 %', () => {
     const [, , pressures] = MAKER.find(([name]) => name === 'CrMo 730')!
     pressures.forEach((pressure, n) => {

@@ -33,6 +33,7 @@ const study = (changes: Partial<RatioStudy>): RatioStudy => ({
   duty: null,
   window: null,
   pairs: [],
+  steps: [],
   twoStages: [],
   toothed: false,
   ...changes,

@@ -7,8 +7,6 @@ import { type Changes, partsWith } from '../physics/lab.ts'
 export const SPEED = 300
 export const DROP = 10
 export const CONSTANT = 0.3
-/** Drag of the machine that stops it within a quarter of a minute, N·m: its amps are nothing beside the load's. */
-const STOPS = 0.002
 /** W/K. */
 export const USUAL = 20
 /** Class B: the winding's limit, °C. */
@@ -29,7 +27,13 @@ export interface Body {
  * The body is the winding; the frame stays as the air. All heat that goes with the load is the brushes', which is
  * straight in the amps and they in the torque: so the torque here stands for the square of a textbook's load.
  */
-export function body({ running, resting = running, conductance = USUAL, air = 20, constantHeat = 0 }: Body): Changes {
+export function body({
+  running,
+  resting = running,
+  conductance = USUAL,
+  air = 20,
+  constantHeat = 0,
+}: Body): Changes {
   const still = (conductance * running) / resting
   return {
     // A form factor of nothing: copper makes no heat.
@@ -37,8 +41,7 @@ export function body({ running, resting = running, conductance = USUAL, air = 20
     controller: { holds: 'speed feedback', response: 0.02, currentLimit: 1e4 },
     winding: { constant: CONSTANT, inductance: 1e-5, magnets: 'AlNiCo', brushDrop: DROP },
     // What friction costs in amps, brushes turn into heat too.
-    rotor: { inertia: 1e-4, dryFriction: constantHeat / (SPEED + DROP / CONSTANT) },
-    machine: { drag: STOPS },
+    rotor: { inertia: 0.01, dryFriction: constantHeat / (SPEED + DROP / CONSTANT) },
     heat: {
       air,
       cooling: 'shaft fan',
@@ -62,7 +65,8 @@ export const phase = (seconds: number, torque: number, speed = SPEED): Phase => 
   surge: null,
 })
 
-export const rest = (seconds: number): Phase => phase(seconds, 0, 0)
+/** A rest in which the load brings it to a stop within a second. */
+export const rest = (seconds: number): Phase => phase(seconds, 3, 0)
 
 export const bodyJob = (of: Body, phases: readonly Phase[], startC = of.air ?? 20): Job => ({
   parts: partsWith(body(of)),

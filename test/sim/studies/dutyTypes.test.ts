@@ -16,7 +16,7 @@ import { cold, held } from '../../../sim/studies/limits/held.ts'
 import { biggestCut, longestWork, shortestRest } from '../../../sim/studies/limits/turns.ts'
 import { oracle, publishedCase } from '../../checks/files.ts'
 import { near } from '../physics/lab.ts'
-import { type Body, bodyJob, LIMIT_C, phase, rest, SPEED, torqueFor, USUAL } from './body.ts'
+import { type Body, bodyJob, CONSTANT, LIMIT_C, phase, rest, SPEED, torqueFor, USUAL } from './body.ts'
 
 type Numbers = Record<string, number>
 const MINUTE = 60
@@ -78,7 +78,11 @@ describe('S2: load for a while over the continuous load', () => {
     const { inputs, published, recomputed } = publishedCase<Numbers, Numbers, Numbers>('P11')
     near(inputs.P_S2_10min_W / inputs.P_S1_W, published.ratio, 1e-9)
     const { work } = dutyType('S2 10 min')!
-    near(shortTimeFactor(withConstant(recomputed.implied_tau_min_alpha0 * MINUTE, 0), work), published.ratio, 1e-5)
+    near(
+      shortTimeFactor(withConstant(recomputed.implied_tau_min_alpha0 * MINUTE, 0), work),
+      published.ratio,
+      1e-5,
+    )
     near(
       shortTimeFactor(withConstant(recomputed['implied_tau_min_alpha0.5'] * MINUTE, 0.5), work),
       published.ratio,
@@ -120,14 +124,17 @@ describe('S3: work and rest in turns, warming faster than cooling since the fan 
     }
   }
   it.each([
-    ['P18, Pillai Ex 7.4 p. 157', 'P18', 'S3_kW'],
-    ['P23, J. B. Gupta Ex 53 p. 149 (as transcribed in a public companion)', 'P23', 'P_kW'],
-  ])('%s, 0.1 %%', (_name, id, answer) => {
-    const { inputs, published } = publishedCase<Numbers, Numbers>(id)
+    ['P18, Pillai Ex 7.4 p. 157', 'P18', 'S3_kW', 0],
+    // As transcribed in a public companion. The file leaves out the constant heat: without any, 126.54 would be right;
+    // with the efficiency best at 0.8 of the load, as in the example two before it (P22), it is the printed 140.93.
+    ['P23, J. B. Gupta Ex 53 p. 149', 'P23', 'P_kW', 0.8 ** 2],
+  ] as const)('%s, 0.1 %%', (_name, id, answer, share) => {
+    const { inputs, published, recomputed } = publishedCase<Numbers, Numbers, Numbers>(id)
     const { P, tau_heat, tau_cool, on, off } = inputs
-    const of: Body = { running: tau_heat * MINUTE, resting: tau_cool * MINUTE }
+    const of: Body = { ...withConstant(tau_heat * MINUTE, share), resting: tau_cool * MINUTE }
     const found = intermittent(of, on * MINUTE, off * MINUTE)
     near(P * found.load, published[answer], 0.001)
+    near(P * found.load, recomputed[answer], 0.0005)
     near(found.work, on * MINUTE, 0.003)
     near(found.rest, off * MINUTE, 0.003)
   })
@@ -138,7 +145,11 @@ describe('S3: work and rest in turns, warming faster than cooling since the fan 
     expect([work, off]).toEqual([inputs.t_on_min * MINUTE, inputs.t_off_min * MINUTE])
     const [running, resting] = [inputs.tau_heat_min * MINUTE, inputs.tau_cool_min * MINUTE]
     near(intermittent({ running, resting }, work, off).load, answers.p_alpha0, 0.001)
-    near(intermittent({ ...withConstant(running, 0.5), resting }, work, off).load, answers['p_alpha0.5'], 0.001)
+    near(
+      intermittent({ ...withConstant(running, 0.5), resting }, work, off).load,
+      answers['p_alpha0.5'],
+      0.001,
+    )
     near(intermittent({ running }, work, off).load, answers.p_alpha0_if_tau_cool_equals_tau_heat, 0.001)
   })
 })
@@ -147,7 +158,11 @@ describe('a motor as a lump: where it settles, and its time constant', () => {
   /** Rise in settled air of 20 °C, K; and the time to 63.2 % of it, s, by a run to the class in air that leaves so much. */
   function lump(watts: number, conductance: number, capacity: number) {
     const running = capacity / conductance
-    const settled = operatingPoint(bodyJob({ running, conductance }, [phase(1, 1)]).parts, SPEED, torqueFor(watts))
+    const settled = operatingPoint(
+      bodyJob({ running, conductance }, [phase(1, 1)]).parts,
+      SPEED,
+      torqueFor(watts),
+    )
     const rise = settled.warm!.windingC - 20
     const reached = rise * -Math.expm1(-1)
     const job = bodyJob({ running, conductance, air: LIMIT_C - reached }, [phase(1, 1)])
@@ -220,11 +235,7 @@ describe('heating curves: the product runs them forward', () => {
     near(second, inputs.rise_2h, 0.005)
     near(settled, published.theta_f, 0.005)
     const hot = inputs.Ta + published.theta_f
-    const cooling = bodyJob(
-      { running: published.tau_cool_h * HOUR, air: inputs.Ta },
-      [rest(1.5 * HOUR)],
-      hot,
-    )
+    const cooling = bodyJob({ running: published.tau_cool_h * HOUR, air: inputs.Ta }, [rest(1.5 * HOUR)], hot)
     const { samples } = finish(run(cooling, { samples: [1.5 * HOUR] }))
     near(samples[0][STATE.windingC], inputs['T_after_1.5h_off'], 0.005)
   })
@@ -258,7 +269,9 @@ describe('root-mean-square loads: what a body of a long time constant settles at
     const heat = (50 * USUAL) / Math.max(...steps.map(square))
     const phases = steps.map((each): Phase => {
       const seconds = each[2] * LONG
-      return stops && each[1] === 0 && each[0] === 0 ? rest(seconds) : phase(seconds, torqueFor(heat * square(each)))
+      return stops && each[1] === 0 && each[0] === 0
+        ? rest(seconds)
+        : phase(seconds, torqueFor(heat * square(each)))
     })
     const job = bodyJob({ running: TAU, resting: slower * TAU }, phases)
     const { z, peaks } = finish(steadyCycle(job))!
@@ -285,10 +298,11 @@ describe('root-mean-square loads: what a body of a long time constant settles at
     // And the amps: a motor's heating value of the current goes with them.
     const job = bodyJob(
       { running: TAU },
-      inputs.T.map((each, n) => phase(inputs.T_min[n] * LONG, each / 1000)),
+      inputs.T.map((each, n) => phase(inputs.T_min[n] * LONG, each / 10)),
     )
-    const { trace } = finish(run(job))
-    near(judge(job, trace).rmsAmps * 0.3 * 1000, recomputed.T_rms, 0.002)
+    const smooth = { ...job, parts: { ...job.parts, supply: { ...job.parts.supply, formFactor: 1 } } }
+    const { trace } = finish(run(smooth))
+    near(judge(smooth, trace).rmsAmps * CONSTANT * 10, recomputed.T_rms, 0.002)
   })
 
   // Loads and times of the next are not in the file: those of P34 are read in a public companion's solutions, the
@@ -349,6 +363,21 @@ describe('root-mean-square loads: what a body of a long time constant settles at
     )
     near(found, published.rms, 0.001)
     near(found, answers.theraja_45_6, 0.001)
+  })
+
+  it('P39, Dubey Ex 4.3 p. 53: power comes back here too', () => {
+    const { published } = publishedCase<unknown, Numbers>('P39')
+    const found = equivalent(
+      [
+        [0, 400, 5],
+        [500, 500, 5],
+        [400, 400, 4],
+        [0, 0, 2],
+      ],
+      true,
+    )
+    near(found, published.rms, 0.001)
+    near(found, answers.dubey_4_3, 0.001)
   })
 
   it('O18, Kosow Ex 13-7: the same with a rest that counts for a third, and plain', () => {

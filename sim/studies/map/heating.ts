@@ -1,0 +1,155 @@
+// What warms at a held speed and torque: three temperatures, and the speed as well where amps or volts let it go.
+import { type Air, airAt } from '../../parts/heat.ts'
+import { senseRate } from '../../parts/cutoff.ts'
+import { constantAt } from '../../parts/winding.ts'
+import type { Plant } from '../../plant.ts'
+import { rosenbrock } from '../../solve/rosenbrock.ts'
+import type { Stepper } from '../../solve/stepper.ts'
+import { type Left, leftOver } from '../../steady/balance.ts'
+import { lumpiness } from '../../steady/operating.ts'
+import { type WarmingDrive, warmingDrive } from './drive.ts'
+
+/** Relative, and in K and rad/s: a tenth of what the whole plant is run at, for times good to a thousandth. */
+const RELATIVE = 3e-4
+const KELVIN = 0.01
+const SPEED = 0.1
+const TYPICAL = Float64Array.of(50, 50, 50, 10)
+const ABSOLUTE = Float64Array.of(KELVIN, KELVIN, KELVIN, SPEED)
+/** Temperature step of the differences, K. */
+const STEP = 1e-4
+
+/** The motor of a plant held at an asked motor speed, rad/s. States: winding, frame, switch, °C; and motor speed. */
+export interface Heating {
+  readonly drive: WarmingDrive
+  /** Inertia at the shaft, kg·m². */
+  readonly inertia: number
+  /** At the speed that volts give, whatever the amps: three states. */
+  readonly runs: Stepper
+  /** At the current limit, the speed what inertia makes of the torque there is: four. */
+  readonly gives: Stepper
+  /** Takes up a torque of the cut, N·m at the spindle: the motor runs at its speed. */
+  hold(torque: number): void
+  /** The asked speed grows from rest at so much, rad/s²; 0: it is there. */
+  ramp(slope: number): void
+  /** The drive at temperatures; true where its amps are over the limit. */
+  at(windingC: number, frameC: number): boolean
+  /** The same, and from now on it lends the torque of slowing down as it does there, warming. */
+  look(windingC: number, frameC: number): boolean
+  /** Heat left over in winding and frame, W. */
+  left(motor: number, amps: number, windingC: number, frameC: number): Left
+  /** Looks at the drive so far: what it all costs. */
+  readonly evaluations: number
+}
+
+export function heating(plant: Plant, asked: number): Heating {
+  const { winding, rotor, heat, cutoff, controller, machine, ratio } = plant
+  const inertia = rotor.inertia + rotor.flywheel + machine.inertia / (ratio * ratio)
+  const most = controller.currentLimit
+  const air: Air = { windingToAir: 0, frameToAir: 0 }
+  const drive = warmingDrive(plant)
+  const rising = new Float64Array(4)
+  const moved = new Float64Array(4)
+  const probe = new Float64Array(3)
+  let evaluations = 0
+  let slope = 0
+  /** Torque at the shaft that the change of speed takes, N·m. */
+  let extra = 0
+
+  const left = (motor: number, amps: number, windingC: number, frameC: number): Left => {
+    airAt(heat, plant.fan, motor, air)
+    const running = { speed: motor, amps, formFactorSquared: lumpiness(plant, amps, motor) }
+    return leftOver(winding, rotor, heat, air, heat.air, running, windingC, frameC)
+  }
+  const warms = (y: Float64Array, motor: number, amps: number, out: Float64Array) => {
+    const [w, f] = left(motor, amps, y[0], y[1])
+    out[0] = w / heat.windingCapacity
+    out[1] = f / heat.frameCapacity
+    out[2] = senseRate(cutoff, y[0], y[1], y[2])
+  }
+  const find = (at: number, windingC: number, frameC: number) => {
+    evaluations++
+    drive.find(at, extra, windingC, frameC)
+  }
+  const running = (t: number, y: Float64Array, out: Float64Array) => {
+    find(slope === 0 ? asked : slope * t, y[0], y[1])
+    warms(y, drive.speed, drive.amps, out)
+  }
+
+  const runs = rosenbrock(
+    {
+      size: 3,
+      typical: TYPICAL.subarray(0, 3),
+      get autonomous() {
+        return slope === 0
+      },
+      rates(t, y, out) {
+        running(t, y, out)
+        rising.set(out)
+      },
+      // By differences from the rates just asked for; what the switch feels is a straight line.
+      jacobian(t, y, out) {
+        for (let j = 0; j < 2; j++) {
+          probe.set(y)
+          probe[j] += STEP
+          running(t, probe, moved)
+          for (let i = 0; i < 3; i++) out[3 * i + j] = (moved[i] - rising[i]) / STEP
+        }
+        out[2] = 0
+        out[5] = 0
+        out[8] = senseRate(cutoff, 0, 0, 1)
+      },
+    },
+    { relative: RELATIVE, absolute: ABSOLUTE.subarray(0, 3) },
+  )
+  const gives = rosenbrock(
+    {
+      size: 4,
+      typical: TYPICAL,
+      autonomous: true,
+      rates(_, y, out) {
+        evaluations++
+        drive.load(y[3])
+        const amps = Math.min(most, drive.driven(asked, y[3], y[0], y[1]))
+        warms(y, y[3], amps, out)
+        out[3] = (constantAt(winding, y[1]) * amps - drive.atShaft) / inertia
+      },
+    },
+    { relative: RELATIVE, absolute: ABSOLUTE },
+  )
+
+  return {
+    drive,
+    inertia,
+    runs,
+    gives,
+    left,
+    hold(torque) {
+      drive.torque = torque
+      drive.speed = asked
+      slope = 0
+      extra = 0
+    },
+    ramp(by) {
+      slope = by
+      extra = inertia * by
+    },
+    at(windingC, frameC) {
+      find(asked, windingC, frameC)
+      return drive.amps > most
+    },
+    look(windingC, frameC) {
+      find(asked, windingC, frameC)
+      const over = drive.amps > most
+      if (slope === 0) {
+        probe[0] = windingC
+        probe[1] = frameC
+        warms(probe, drive.speed, drive.amps, moved)
+        extra = inertia * drive.drift(moved[0], moved[1])
+      }
+      return over
+    },
+    get evaluations() {
+      return evaluations
+    },
+  }
+}

@@ -1,0 +1,44 @@
+// The grid of the chosen variant over the two inputs asked: shown as it fills.
+import { type GridPoint, type GridSpec, gridSpec } from '../../sim/studies/grid.ts'
+import { spread } from '../../workers/spread.ts'
+import { axisRead, chosenText, gridOf } from '../change/grid.ts'
+import { chosenOf, type State } from '../store.ts'
+import type { Keeper } from './keeper.ts'
+
+/** A grid, each point at its place: undefined where it is still to come. */
+export interface GridShown {
+  readonly spec: GridSpec
+  readonly points: readonly (GridPoint | undefined)[]
+}
+
+function specOf(state: State): GridSpec | null {
+  const scenario = chosenText(state)
+  const { x, y } = gridOf(state)
+  const [along, down] = [axisRead(scenario, x, 'x'), axisRead(scenario, y, 'y')]
+  if ('wrong' in along || 'wrong' in down) return null
+  const spec = gridSpec(scenario, undefined, along, down)
+  return 'ok' in spec ? null : spec
+}
+
+export const gridKeeper: Keeper<GridShown> = {
+  key(state) {
+    const key = state.asked.get(chosenOf(state).id)
+    if (key === undefined) return null
+    const { x, y } = gridOf(state)
+    const scenario = chosenText(state)
+    // While an axis does not read, the last grid stays.
+    if ('wrong' in axisRead(scenario, x, 'x') || 'wrong' in axisRead(scenario, y, 'y') || x.path === y.path)
+      return null
+    return `${JSON.stringify([x, y])} ${key}`
+  },
+  async work(state, { pool, signal, onProgress, onPart }) {
+    const spec = specOf(state)
+    if (!spec) return null
+    const reply = await spread(pool, signal, spec, {
+      onProgress,
+      onPart: (points) => onPart({ spec, points }),
+    })
+    if (reply.kind === 'points') return { result: { spec, points: reply.points } }
+    return reply.kind === 'cancelled' ? null : { why: reply.why }
+  },
+}

@@ -1,0 +1,206 @@
+// Zone K: how to connect it without hurting anyone: the circuit in principle, and a checklist with its sources.
+import { css, html, LitElement, nothing } from 'lit'
+import { customElement, property } from 'lit/decorators.js'
+import type { Job } from '../../sim/job.ts'
+import type { Figures } from '../../sim/judge.ts'
+import type { Bench } from '../../sim/parts/bench.ts'
+import { GROUP_WORDS, WIRING_LEAD, wiringWords } from '../../sim/say/wiring.ts'
+import type { Units } from '../../sim/say/units.ts'
+import { type Group, type Statement, wiringOf } from '../../sim/wiring.ts'
+import { circuitDrawing } from '../drawing/circuit.ts'
+import { wish } from '../events.ts'
+import { Measured } from '../plot/measured.ts'
+import { base, buttons } from '../style/base.ts'
+
+const ORDER: readonly Group[] = ['connect', 'protect', 'touch', 'moving', 'use']
+
+@customElement('wiring-zone')
+export class WiringZone extends LitElement {
+  static styles = [
+    base,
+    buttons,
+    css`
+      .ruler {
+        position: absolute;
+        width: calc(100px * var(--k));
+        height: 0;
+        visibility: hidden;
+      }
+      .sides {
+        display: grid;
+        grid-template-columns: minmax(0, calc(380px * var(--k))) minmax(0, 1fr);
+        gap: 24px var(--column-gap);
+        align-items: start;
+      }
+      .lead {
+        margin-bottom: 16px;
+        padding-left: 12px;
+        border-left: 3px solid var(--bad);
+        color: var(--bad);
+        font-weight: 600;
+      }
+      figcaption {
+        padding-top: 8px;
+      }
+      .lists {
+        columns: 2;
+        column-gap: var(--column-gap);
+      }
+      section {
+        break-inside: auto;
+        padding-bottom: 16px;
+      }
+      h3 {
+        padding: 6px 0;
+        border-top: 1.5px solid var(--ink);
+        break-after: avoid;
+      }
+      li {
+        display: grid;
+        grid-template-columns: auto 1fr;
+        gap: 0 10px;
+        padding: 8px 0;
+        border-top: 1px solid var(--rule);
+        break-inside: avoid;
+      }
+      li:first-child {
+        border-top: 0;
+      }
+      input {
+        width: 20px;
+        height: 20px;
+        margin: 1px 0 0;
+        accent-color: var(--act);
+      }
+      label {
+        font-weight: 600;
+        cursor: pointer;
+      }
+      .wrong label,
+      .now {
+        color: var(--bad);
+      }
+      li p {
+        grid-column: 2;
+      }
+      text {
+        font: 400 13px / 18px var(--body-face);
+        font-stretch: var(--body-stretch);
+        fill: var(--ink);
+      }
+      .strong,
+      .named {
+        font-weight: 600;
+      }
+      .named {
+        fill: var(--act);
+      }
+      .green {
+        font-weight: 600;
+        fill: var(--ok);
+      }
+      .wire,
+      .link,
+      .earth,
+      .part,
+      .frame {
+        fill: none;
+        stroke: var(--ink);
+        stroke-width: var(--line-part);
+        stroke-linejoin: round;
+      }
+      .part {
+        fill: var(--raise);
+      }
+      .frame {
+        stroke-width: 1px;
+      }
+      .control {
+        stroke: var(--act);
+      }
+      .link {
+        stroke-width: 1px;
+        stroke-dasharray: 4 3;
+      }
+      .earth {
+        stroke: var(--ok);
+        stroke-width: 2px;
+        stroke-dasharray: 7 4;
+      }
+      .node {
+        fill: var(--ink);
+      }
+      @media (max-width: 1199.98px) {
+        .lists {
+          columns: 1;
+        }
+      }
+      @media (max-width: 759.98px) {
+        .sides {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        input {
+          width: 24px;
+          height: 24px;
+          margin: 0;
+        }
+        li {
+          padding: 11px 0;
+        }
+      }
+    `,
+  ]
+
+  @property({ attribute: false }) job: Job | null = null
+  @property({ attribute: false }) bench: Partial<Bench> = {}
+  @property({ attribute: false }) figures: Figures | null = null
+  @property({ attribute: false }) units!: Units
+  /** Names of what has been seen to. */
+  @property({ attribute: false }) ticked: readonly string[] = []
+
+  private readonly measured = new Measured(this)
+
+  private statement(statement: Statement) {
+    const { what, so } = wiringWords(statement, this.units)
+    const { name, wrong, source } = statement
+    const id = `tick-${name}`
+    return html`<li class=${wrong ? 'wrong' : ''}>
+      <input type="checkbox" id=${id} .checked=${this.ticked.includes(name)} aria-describedby="${id}-so"
+        @change=${(event: Event) => wish(this, { kind: 'tick', name, on: (event.currentTarget as HTMLInputElement).checked })} />
+      <label for=${id}>${what}</label>
+      <p id="${id}-so">${wrong ? html`<b class="now">As it stands.</b> ` : nothing}${so} <span class="note">${source}.</span></p>
+    </li>`
+  }
+
+  render() {
+    const { job, units } = this
+    if (!job) return html`<div class="ruler"></div>`
+    const { k } = this.measured
+    const { width, height, words, drawn } = circuitDrawing(job, units)
+    const all = wiringOf(job, this.bench, this.figures)
+    const done = all.filter(({ name }) => this.ticked.includes(name)).length
+    return html`<div class="ruler"></div>
+      <p class="lead">${WIRING_LEAD}</p>
+      <div class="sides">
+        <figure>
+          <svg role="img" aria-label=${words} width="100%" style="max-width: ${width * k}px" viewBox="0 0 ${width} ${height}">${drawn}</svg>
+          <figcaption class="note">In principle, for this kind of supply; no part of it is a recipe. ${words}</figcaption>
+        </figure>
+        <div>
+          <p role="status">${done} of ${all.length} seen to.</p>
+          <div class="lists">${ORDER.map((group) => {
+            const own = all.filter((statement) => statement.group === group)
+            return own.length === 0
+              ? nothing
+              : html`<section><h3>${GROUP_WORDS[group]}</h3><ul>${own.map((statement) => this.statement(statement))}</ul></section>`
+          })}</div>
+        </div>
+      </div>`
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'wiring-zone': WiringZone
+  }
+}
