@@ -40,7 +40,7 @@ function main(): number {
   if (!study.ok) return refused(file, study.problems, json)
   const title = `${scenario.name}${variant ? `, ${variant.name}` : ''}${type ? `, ${type.name}` : ''}`
   if (json) {
-    const answer = { sentence: limitsSentences(study), card: limitsCard(title, study, units) }
+    const answer = { sentence: limitsSentences(study, units), card: limitsCard(title, study, units) }
     process.stdout.write(`${JSON.stringify({ file, ...study, answer })}\n`)
   } else say(limitsLines(title, study, units).join('\n'))
   return 0

@@ -19,6 +19,8 @@ export interface CycleOptions {
   readonly tolerance?: number
   /** Stop when the cutoff first opens. */
   readonly toFirstOpening?: boolean
+  /** Only peaks and openings are wanted: the turns have no rows, and no other marks. */
+  readonly bare?: boolean
 }
 
 const TOLERANCE = 0.01
@@ -50,6 +52,7 @@ const startAfter = ({ turn, model }: Place, turns: number): Start =>
  */
 export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progress, CycleRun> {
   const { duty } = job
+  const { bare = false } = options
   const tolerance = options.tolerance ?? TOLERANCE
   const seconds = cycleSeconds(duty)
   // A last turn that ends a rounding after the job is whole too.
@@ -76,7 +79,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
 
   /** The very next turn, run as it comes. False: from here on directly. */
   function* next(): Generator<Progress, boolean> {
-    const turn = yield* told(turns.turn(place ? startAfter(place, 1) : first))
+    const turn = yield* told(turns.turn(place ? startAfter(place, 1) : first, bare))
     if (!turn) return false
     const n = gone()
     const round = underWay(turn, place?.turn ?? null)
@@ -97,7 +100,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
     const { model } = from
     const z = walk(model, far, null)
     const start = from.way ? alongWay(from.way, walk(model, far - 1, null), z) : withHeat(from.turn.end, z)
-    const turn = yield* told(settled(turns, start, from.way ? drift(from.way) : driftIn(from.turn), false))
+    const turn = yield* told(settled(turns, start, from.way ? drift(from.way) : driftIn(from.turn), bare))
     if (!turn) {
       jump = far >> 1
       return ++lost < MOST_LOST
@@ -148,7 +151,7 @@ export function* cycles(job: Job, options: CycleOptions = {}): Generator<Progres
   if (n > 0 && n >= whole && t >= duty.seconds * (1 - 1e-12))
     return summed(seconds, stops, null, effort, duty.seconds)
   const from = inJob(place ? startAfter(place, 1) : first, n, t)
-  const { trace } = yield* run(job, { from, toFirstOpening: options.toFirstOpening })
+  const { trace } = yield* run(job, { from, toFirstOpening: options.toFirstOpening, statesOnly: bare })
   spend(effort, trace.effort)
   return summed(seconds, stops, trace, effort, duty.seconds)
 }

@@ -229,11 +229,16 @@ const CARRIES = 1.5
 function carrying(belt: Belt, plate: Partial<Plate>): Belt {
   const { power, speed } = plate
   if (belt.carries !== undefined || power === undefined || speed === undefined) return belt
-  return { ...belt, carries: (CARRIES * power * ratio(belt)) / speed }
+  // Fitted for its work: a fast belt lifts off, and what is left of its pull there has to do.
+  return { ...belt, carries: (CARRIES * power * ratio(belt)) / speed, carriesAt: speed }
 }
 
 /** The job of the inputs as read, with its motor's numbers and the cuts that steps name. */
-export function jobOf(read: ReadScenario, { winding, rotor, heat }: FilledMotor, cuts: readonly PhaseCut[]): Job {
+export function jobOf(
+  read: ReadScenario,
+  { winding, rotor, heat }: FilledMotor,
+  cuts: readonly PhaseCut[],
+): Job {
   const { supply, controller, belt, machine, cutoff, plate } = read
   const lumpy =
     plate.amps !== undefined && plate.speed !== undefined ? { amps: plate.amps, speed: plate.speed } : null

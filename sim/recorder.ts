@@ -17,7 +17,7 @@ export interface Recorder {
 /** A recorder for a run of `seconds`; `most` rows at the most. */
 export function recorder(seconds: number, most = MOST_ROWS): Recorder {
   let rows = 0
-  let capacity = 4096
+  let capacity = 256
   let table = Array.from({ length: WIDTH }, () => new Float64Array(capacity))
   let width = 0 // s; 0: exact
   const edges: number[] = []

@@ -222,9 +222,12 @@ export function variantsOf(scenario: unknown): readonly Variant[] {
   return Array.isArray(given) ? given.filter((each) => v.is(VariantFields, each)) : []
 }
 
-/** What is taken out goes first, then kinds, then what the new kinds hold: whatever the order in the file. */
+/**
+ * Of a cut, what is taken out goes first, then its kind, then what the new kind holds: whatever the order in the file.
+ * Everything else keeps its place.
+ */
 const turn = ([path, text]: readonly [string, string | null]): number =>
-  text === null ? 0 : path.endsWith('.kind') ? 1 : 2
+  !/^duty\.phases\.\d+\.cut\b/.test(path) ? 2 : text === null ? 0 : path.endsWith('.kind') ? 1 : 2
 
 /** A scenario with a variant's changes put in. */
 export const withVariant = (scenario: Scenario, variant: Variant): Scenario =>

@@ -1,4 +1,5 @@
 // The campaigns in full: what `npm test` runs a fixed slice of. `npm run campaign`
+import { mapCampaign } from './sim/studies/mapCampaign.ts'
 import { warmUpCampaign } from './sim/identify/warmUpCampaign.ts'
 import { type Protocol, RECOMMENDED } from './sim/identify/warmUpTwin.ts'
 
@@ -23,5 +24,8 @@ for (const [name, protocol] of Object.entries(protocols)) {
     `warm-up fits, ${name}: seeds 1 to ${TRIALS}, ${(100 * all.inside).toFixed(1)} % inside, half-width ${(all.halfWidth / all.error).toFixed(2)} times the error, ${refused} refused, ${((performance.now() - started) / 60000).toFixed(1)} min  ${good ? 'pass' : 'FAIL'}\n`,
   )
 }
-process.stdout.write(`${Object.keys(protocols).length - failed} passed, ${failed} failed\n`)
+const map = mapCampaign(TRIALS)
+if (!map.good) failed++
+process.stdout.write(`${map.words}  ${map.good ? 'pass' : 'FAIL'}\n`)
+process.stdout.write(`${Object.keys(protocols).length + 1 - failed} passed, ${failed} failed\n`)
 process.exitCode = failed > 0 ? 1 : 0

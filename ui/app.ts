@@ -2,13 +2,16 @@
 import { html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { answerOf } from '../sim/say/answer.ts'
+import type { Cooling } from '../sim/studies/map.ts'
 import { skippingWords } from '../sim/say/skipping.ts'
+import { asked } from './change/inputs.ts'
 import { chosenText, gridOf } from './change/grid.ts'
+import { mapTry } from './change/mapTry.ts'
 import { coolingTries, largerPulley, nextTry, pulleyTry } from './change/tries.ts'
 import { heatInUse, motorKey } from './change/warmUp.ts'
 import { demos } from './demos.ts'
 import { type Wish, wish } from './events.ts'
-import { AS_FOUND, chosenOf, type State, type Store } from './store.ts'
+import { AS_FOUND, chosenOf, entriesOf, type State, type Store } from './store.ts'
 import { isStale } from './studies.ts'
 import { isTyping, stepOf } from './keep/keys.ts'
 import { whenNear } from './near.ts'
@@ -18,7 +21,10 @@ import { seriesOf } from './zone/shownJob.ts'
 import type { AdviceZone } from './zone/advice.ts'
 import type { AgainstZone } from './zone/against.ts'
 import type { GridZone } from './zone/grid.ts'
+import type { LimitsZone } from './zone/limits.ts'
+import type { MapZone } from './zone/map.ts'
 import type { RatioZone } from './zone/ratio.ts'
+import type { LessonSheetElement } from './zone/lesson.ts'
 import type { WiringZone } from './zone/wiring.ts'
 import { columns, variantRows } from './zone/variantRows.ts'
 import './bar/answerStrip.ts'
@@ -37,6 +43,7 @@ const ZONES = [
   { letter: 'B', name: 'Over time' },
   { letter: 'C', name: 'Variants' },
   { letter: 'D', name: 'What to do' },
+  { letter: 'E', name: 'Work and rest' },
   { letter: 'F', name: 'Ratio' },
   { letter: 'G', name: 'Old motor' },
   { letter: 'J', name: 'Bench' },
@@ -57,6 +64,8 @@ export class Page extends LitElement {
   private forget: (() => void) | undefined
   private stopWatching: (() => void) | undefined
   private stopWatchingGrid: (() => void) | undefined
+  private stopWatchingAdvice: (() => void) | undefined
+  private stopWatchingLimits: (() => void) | undefined
   private form = remembered(
     (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings],
     formOf,
@@ -91,6 +100,8 @@ export class Page extends LitElement {
     window.removeEventListener('keydown', this.stepKey)
     this.stopWatching?.()
     this.stopWatchingGrid?.()
+    this.stopWatchingAdvice?.()
+    this.stopWatchingLimits?.()
   }
 
   /** Ctrl+Z and its like, except where a text is being typed: that has an undo of its own. */
@@ -107,7 +118,15 @@ export class Page extends LitElement {
       [...this.querySelectorAll('grid-zone')],
       () => void import('./zone/grid.ts'),
     )
-    this.stopWatching = whenNear([...this.querySelectorAll('.study')], () => {
+    this.stopWatchingAdvice = whenNear(
+      [...this.querySelectorAll('#D')],
+      () => void import('./zone/advice.ts'),
+    )
+    this.stopWatchingLimits = whenNear(
+      [...this.querySelectorAll('limits-zone')],
+      () => void Promise.all([import('./zone/map.ts'), import('./zone/limits.ts')]),
+    )
+    this.stopWatching = whenNear([...this.querySelectorAll('.study:not(#D, #E)')], () => {
       void Promise.all([
         import('./zone/advice.ts'),
         import('./zone/ratio.ts'),
@@ -118,6 +137,7 @@ export class Page extends LitElement {
   }
 
   protected updated(): void {
+    if (this.store.state.lesson !== null) void import('./zone/lesson.ts')
     const { settings, scenario } = this.store.state
     const root = document.documentElement
     root.dataset.theme = settings.theme
@@ -148,6 +168,16 @@ export class Page extends LitElement {
         <span class="letter" aria-hidden="true">D</span>
         <div class="zone-head"><h2>What to do about it</h2><p>For ${name}. Every cure was run on the whole job.</p></div>
         <advice-zone .work=${state.studies.advice} ?stale=${isStale(state, 'advice')} .units=${units}></advice-zone>
+      </section>
+      <section class="zone study ${state.studies.limits.result === null ? 'bare' : ''}" id="E" tabindex="-1" aria-label="Work and rest">
+        <span class="letter" aria-hidden="true">E</span>
+        <div class="zone-head"><h2>Minutes until the cutoff opens</h2><p>Running without a pause from cold, at any spindle speed and torque. For ${name}.</p></div>
+        <map-zone .work=${state.studies.map} ?stale=${isStale(state, 'map')} .units=${units}
+          .makePoint=${(phase: number, speed: number, torque: number, cooling: Cooling | null) =>
+            mapTry(asked(state), phase, speed, torque, cooling, units)}></map-zone>
+        <div class="zone-head"><h2>Work and rest</h2><p>How long a cut goes, how long to wait, and a card to pin on the machine. For ${name}.</p></div>
+        <limits-zone .work=${state.studies.limits} ?stale=${isStale(state, 'limits')} .job=${job} .units=${units}
+          .name=${`${state.scenario.name || 'A job'}${chosen.id === AS_FOUND ? '' : `, ${chosen.name}`}`}></limits-zone>
       </section>
       <section class="zone study ${state.studies.ratio.result === null ? 'bare' : ''}" id="F" tabindex="-1" aria-label="Which belt ratio">
         <span class="letter" aria-hidden="true">F</span>
@@ -184,6 +214,12 @@ export class Page extends LitElement {
       <main class="sheet">
         <h1 class="unseen">Will this motor do the job?</h1>
         <div class="notes"><page-notes .state=${state}></page-notes></div>
+        ${
+          state.lesson === null
+            ? nothing
+            : html`<lesson-sheet id="lesson" .name=${state.lesson.name} .work=${state.studies.lesson}
+                .names=${entriesOf(state).map(({ name }) => name)} .units=${units}></lesson-sheet>`
+        }
         <section class="zone" id="A" tabindex="-1" aria-label="Drive line and answer">
           <span class="letter" aria-hidden="true">A</span>
           <p class="on-paper">Dutywright: ${state.scenario.name || 'a job'}, ${chosenOf(state).id === AS_FOUND ? 'as found' : `variant “${chosenOf(state).name}”`}</p>
@@ -238,8 +274,11 @@ declare global {
     'dw-page': Page
     'advice-zone': AdviceZone
     'ratio-zone': RatioZone
+    'map-zone': MapZone
+    'limits-zone': LimitsZone
     'grid-zone': GridZone
     'against-zone': AgainstZone
     'wiring-zone': WiringZone
+    'lesson-sheet': LessonSheetElement
   }
 }

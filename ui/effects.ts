@@ -11,6 +11,7 @@ import type { Autosave } from './keep/autosave.ts'
 import { jobIn, linkTo } from './keep/link.ts'
 import { noted } from './keep/history.ts'
 import type { Runner } from './runner.ts'
+import { lessonJob } from './lessons.ts'
 import { logText } from './logText.ts'
 import { saveSettings } from './settings.ts'
 import type { State, Store } from './store.ts'
@@ -39,6 +40,13 @@ export async function grant(
       'That link was not opened. The job on this page is untouched.',
     )
     store.change((state) => noted(state, opened(state)))
+  } else if (wish.kind === 'open lesson') {
+    const { name } = wish
+    const opened = takenFrom(
+      await lessonJob(name),
+      'That lesson was not opened. The job on this page is untouched.',
+    )
+    store.change((state) => noted(state, { ...opened(state), lesson: { name } }))
   } else if (wish.kind === 'open kept') autosave.open(wish.slot)
   else if (wish.kind === 'throw away') autosave.throwAway(wish.slot)
   else if (wish.kind === 'open file') {

@@ -1,5 +1,6 @@
 // What the page can be asked for: one union, sent up from wherever a person clicks or types.
 import type { CutName } from '../sim/cuts/index.ts'
+import type { LessonName } from '../sim/lessons.ts'
 import type { Scenario } from '../sim/scenario.ts'
 import type { Station } from '../sim/say/stations.ts'
 import type { Units } from '../sim/say/units.ts'
@@ -21,6 +22,8 @@ export type Wish =
       readonly during?: string
     }
   | { readonly kind: 'add step' }
+  /** The hardest cut put into a ready-made duty, by its name. */
+  | { readonly kind: 'duty pattern'; readonly type: string }
   | { readonly kind: 'remove step'; readonly index: number }
   | { readonly kind: 'cut kind'; readonly index: number; readonly cut: CutKind }
   | { readonly kind: 'work'; readonly index: number; readonly work: CutName }
@@ -56,6 +59,8 @@ export type Wish =
   | { readonly kind: 'forget log' }
   | { readonly kind: 'use heat' }
   | { readonly kind: 'tick'; readonly name: string; readonly on: boolean }
+  | { readonly kind: 'open lesson'; readonly name: LessonName }
+  | { readonly kind: 'close lesson' }
   | { readonly kind: 'save' }
   | { readonly kind: 'copy link' }
   | { readonly kind: 'open link'; readonly hash: string }
@@ -72,6 +77,8 @@ export type Wish =
       readonly y?: Partial<AxisAsked>
       readonly figure?: FigureName
     }
+  /** The step whose work and rest is looked at. */
+  | { readonly kind: 'limits cut'; readonly phase: string }
   | { readonly kind: 'want study'; readonly study: StudyName }
   | { readonly kind: 'stop study'; readonly study: StudyName }
 

@@ -11,6 +11,7 @@ import { dropsOn } from './drop.ts'
 import { opening, startAutosave } from './keep/autosave.ts'
 import { carriesJob } from './keep/link.ts'
 import { grant } from './effects.ts'
+import { lessonIn } from './lessons.ts'
 import { startRunner } from './runner.ts'
 import { loadSettings } from './settings.ts'
 import { startStudies } from './studies.ts'
@@ -34,6 +35,8 @@ dropsOn(document.body, page.grant)
 /** A job in the address is taken up, and leaves the address: what is edited after would be lost by a reload. */
 const openLink = () => {
   const { hash } = location
+  const lesson = lessonIn(hash)
+  if (lesson) return page.grant({ kind: 'open lesson', name: lesson })
   if (!carriesJob(hash)) return
   history.replaceState(null, '', location.pathname + location.search)
   page.grant({ kind: 'open link', hash })

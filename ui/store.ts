@@ -4,6 +4,7 @@ import type { Part } from '../sim/cycles/exact.ts'
 import type { CrossCheck } from '../sim/crossCheck.ts'
 import type { Job } from '../sim/job.ts'
 import type { Figures } from '../sim/judge.ts'
+import type { LessonName } from '../sim/lessons.ts'
 import type { Problem } from '../sim/problem.ts'
 import type { Accepted, Read } from '../sim/read.ts'
 import type { Station } from '../sim/say/stations.ts'
@@ -88,9 +89,13 @@ export interface State {
   /** What is studied on the lower sheet; and the old motor as typed, for one of them. */
   readonly studies: Works
   readonly old: OldMotor
+  /** Name of the step whose work and rest is looked at; none: the hardest. */
+  readonly limitsCut?: string
   /** The grid of two inputs as asked; null: as the job suggests. */
   readonly grid: GridAsked | null
   readonly history: History
+  /** The lesson that goes with the job on the page. */
+  readonly lesson: { readonly name: LessonName } | null
   /** Names of the wiring statements that have been seen to. */
   readonly ticked: readonly string[]
   /** Jobs kept in this browser. */

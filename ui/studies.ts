@@ -6,14 +6,20 @@ import { adviceKeeper } from './study/advice.ts'
 import { againstKeeper } from './study/against.ts'
 import { gridKeeper } from './study/grid.ts'
 import type { Keeper, Outcome } from './study/keeper.ts'
+import { lessonKeeper } from './study/lesson.ts'
+import { limitsKeeper } from './study/limits.ts'
+import { mapKeeper } from './study/map.ts'
 import { ratioKeeper } from './study/ratio.ts'
 import type { Kept, StudyName, Work } from './study/work.ts'
 
 const KEEPERS: { readonly [N in StudyName]: Keeper<Kept[N]> } = {
   ratio: ratioKeeper,
+  map: mapKeeper,
   against: againstKeeper,
+  limits: limitsKeeper,
   advice: adviceKeeper,
   grid: gridKeeper,
+  lesson: lessonKeeper,
 }
 const NAMES = Object.keys(KEEPERS) as StudyName[]
 

@@ -6,6 +6,7 @@ import { changeCut, changeWork, withOtherSpeed } from './change/cuts.ts'
 import { changeSurge, edit } from './change/inputs.ts'
 import { replaced } from './change/job.ts'
 import { addOldStep, editOld, removeOldStep } from './change/oldMotor.ts'
+import { usePattern } from './change/pattern.ts'
 import { addStep, removeStep } from './change/steps.ts'
 import { type ReadLogged, useHeat } from './change/warmUp.ts'
 import { choose, copy, remove, rename, tryOut } from './change/variants.ts'
@@ -58,6 +59,8 @@ function changed(state: State, wish: Wish): State {
       return useHeat(state)
     case 'add step':
       return addStep(state)
+    case 'duty pattern':
+      return usePattern(state, wish.type)
     case 'remove step':
       return removeStep(state, wish.index)
     case 'cut kind':
@@ -102,10 +105,14 @@ function changed(state: State, wish: Wish): State {
       const rest = state.ticked.filter((name) => name !== wish.name)
       return { ...state, ticked: wish.on ? [...rest, wish.name] : rest }
     }
+    case 'close lesson':
+      return { ...state, lesson: null }
     case 'dismiss':
       return { ...state, notice: null, stopped: null }
     case 'grid':
       return changeGrid(state, wish)
+    case 'limits cut':
+      return { ...state, limitsCut: wish.phase }
     case 'want study':
       return wantStudy(state, wish.study)
     case 'stop study':
@@ -118,6 +125,7 @@ function changed(state: State, wish: Wish): State {
     case 'save':
     case 'copy link':
     case 'open link':
+    case 'open lesson':
     case 'open kept':
     case 'throw away':
     case 'cancel':

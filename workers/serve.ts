@@ -3,9 +3,11 @@ import { transfer } from 'comlink'
 import { advise } from '../sim/advise.ts'
 import { carryOut } from '../sim/carryOut.ts'
 import { crossCheck } from '../sim/crossCheck.ts'
+import { lessonFacts } from '../sim/lessons.ts'
 import { againstOld } from '../sim/rival/picture.ts'
 import type { Progress } from '../sim/run.ts'
 import { points } from '../sim/studies/points.ts'
+import { limitsStudy } from '../sim/studies/limits.ts'
 import { ratioStudy } from '../sim/studies/ratio.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
 
@@ -65,8 +67,12 @@ function* answer(task: Task): Generator<Progress, Answer> {
       return { kind: 'studied', study: yield* ratioStudy(task.scenario, { variant: task.variant }) }
     case 'advise':
       return { kind: 'advised', advice: yield* advise(task.scenario, { variant: task.variant }) }
+    case 'limits':
+      return { kind: 'limits', study: yield* limitsStudy(task.scenario, task) }
     case 'against':
       return { kind: 'against', picture: yield* againstOld(task.job, task.rival) }
+    case 'lesson':
+      return { kind: 'lesson', columns: lessonFacts(task.name, task.jobs) }
     case 'points':
       return { kind: 'points', points: yield* points(task.spec, task.from, task.until) }
   }

@@ -10,7 +10,7 @@ const SLOW_FAN = 0.5
 /** An air path with less left than this is dirty. */
 const DIRTY = 0.85
 /** Bare metal that burns within a minute, °C (ISO 13732-1, from memory: 1 min 51, 10 s 55, 1 s 65 to 70). */
-const TOUCH_C = 60
+export const TOUCH_C = 60
 
 /** What heat does to the same torque: amps over those of a cold motor, and copper heat over that of a cold one. */
 function hotter({ job, now }: Case): Finding['evidence'] {

@@ -54,7 +54,7 @@ const limitOf = ({ kind, stage, value, limit }: BeltFault, stages: number): Draf
     SEVERITY[kind],
     {
       value: number(value, UNITS[kind], 'pulleys, centres and speed'),
-      limit: number(limit, UNITS[kind], 'sim/handbook/beltSections'),
+      limit: number(limit, UNITS[kind], 'belt makers’ tables and common practice'),
       stage: number(stage, 'number', 'from the motor, 0 the first'),
       stages: number(stages, 'number', 'of the drive'),
     },

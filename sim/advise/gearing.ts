@@ -19,7 +19,7 @@ const WORTH_K = 5
 /** And the winding has to be so near its class limit, K. */
 const NEAR_CLASS = 30
 
-const GEARING = ['more reduction', 'most reduction', 'jackshaft'] as const
+const GEARING = ['another step', 'more reduction', 'most reduction', 'jackshaft'] as const
 
 const ampsOf = ({ now, job }: Case): Finding['evidence'] => ({
   amps: number(now.workAmps, 'current', RUN),
@@ -73,7 +73,7 @@ function range(one: Case): Draft[] {
         plate: number(plateSpeed, 'angular speed', PLATE),
         share: number(motorSpeed / plateSpeed, 'share', 'the two speeds'),
       },
-      severity ? GEARING : ['more reduction', 'most reduction'],
+      severity ? GEARING : ['another step', 'more reduction', 'most reduction'],
       { faults: severity ? [...HEAT, ...TORQUE] : [], ...(severity ? {} : { leastGain: WORTH_K }) },
     ),
   ]

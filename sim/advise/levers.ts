@@ -2,6 +2,7 @@
 import type { Case } from './case.ts'
 import type { Changes } from './finding.ts'
 import {
+  anotherStep,
   halfReduction,
   jackshaft,
   lessReduction,
@@ -57,6 +58,7 @@ export const LEVERS = {
   'outer fan': cooling(['enclosed'], 'enclosed, outer fan', 'With an outer fan'),
   clean: ({ job }) =>
     job.parts.heat.airPath < 1 ? { name: 'Cleaned', changes: { 'heat.airPath': '100 %' } } : null,
+  'another step': anotherStep,
   'more reduction': moreReduction,
   'most reduction': mostReduction,
   jackshaft,

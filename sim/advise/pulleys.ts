@@ -1,6 +1,6 @@
 // Levers of the belt: other pulleys that are sold, within what volts and belt allow.
 import { STOCK_PULLEYS } from '../handbook/beltSections.ts'
-import { type Belt, ratio } from '../parts/belt.ts'
+import { type Belt, onStepOf, ratio } from '../parts/belt.ts'
 import { writeQuantity } from '../quantity.ts'
 import { lastStage, settled, twoStage } from '../studies/ratio/change.ts'
 import { twoStagesWithin } from '../studies/ratio/jackshaft.ts'
@@ -53,6 +53,16 @@ export function moreReduction(one: Case): Pulled | null {
   )
 }
 
+/** The step of the pulleys with the most reduction that the volts allow: nothing to buy. */
+export function anotherStep(one: Case): Pulled | null {
+  const { belt } = one.job.parts
+  const steps = (belt.pairs ?? []).map((pair, index) => ({ n: ratio(onStepOf(belt, pair)), step: index + 1 }))
+  const [best] = steps.filter(({ n }) => n >= WORTH * one.ratio && n <= reach(one)).sort((a, b) => b.n - a.n)
+  return best
+    ? { name: `Step ${best.step} of the pulleys`, changes: { 'belt.step': String(best.step) } }
+    : null
+}
+
 /** The largest reduction that one stage and the volts allow. */
 export function mostReduction(one: Case): Pulled | null {
   const most = larger(one).at(-1)
@@ -77,7 +87,10 @@ export function jackshaft(one: Case): Pulled | null {
     }),
   )
   return best
-    ? { name: `Jackshaft, ${ratioName(best.ratio).toLowerCase()}`, changes: twoStage(belt, best.pulleys) }
+    ? {
+        name: `Jackshaft, ${ratioName(best.ratio).toLowerCase()}`,
+        changes: { ...settled(belt), ...twoStage(belt, best.pulleys) },
+      }
     : null
 }
 
@@ -112,5 +125,5 @@ export function widerPulleys(one: Case): Pulled | null {
     driven,
     room === undefined ? null : Math.max(room, (wide + driven) * 0.75),
   )
-  return { name: 'Wider pulleys', changes }
+  return { name: 'Wider pulleys', changes: { ...settled(belt), ...changes } }
 }

@@ -32,14 +32,15 @@ export function slipCapacity(stages: readonly SlipStage[], w: number): number {
 export const slipTorque = (capacity: number, pulley: number, spindle: number): number =>
   capacity * Math.tanh((pulley - spindle) / (Math.max(pulley, SLOW) * CREEP))
 
-/** A stage that just carries `torque` (N·m at the spindle) standing still. */
+/** A stage that just carries `torque` (N·m at the spindle) with the motor at `speed` (rad/s; 0: standing still). */
 export function slipStage(
   capstan: number,
   mass: number,
   perSpeed: number,
   lever: number,
   torque: number,
+  speed = 0,
 ): SlipStage {
   const grip = (2 * (capstan - 1)) / (capstan + 1)
-  return { grip, mass, perSpeed, lever, installed: torque / (grip * lever) }
+  return { grip, mass, perSpeed, lever, installed: torque / (grip * lever) + mass * (perSpeed * speed) ** 2 }
 }

@@ -25,7 +25,8 @@ export function shaftPulls({ parts: { belt, machine }, duty }: Job): readonly Sh
   if (!slip) return null
   const n = ratio(belt)
   const fastest = Math.max(...duty.phases.map(({ speed }) => speed)) * n
-  const moments = duty.phases.map(({ cut, surge, speed }) => {
+  const moving = duty.phases.filter(({ speed }) => speed > 0)
+  const moments = moving.map(({ cut, surge, speed }) => {
     const asked = cutTorque(cut, surge?.torque ?? 0, speed) + idleTorque(machine, speed)
     return { motor: speed * n, torque: Math.min(asked, slipCapacity(slip, speed * n)) }
   })
@@ -37,7 +38,7 @@ export function shaftPulls({ parts: { belt, machine }, duty }: Job): readonly Sh
     )
     return {
       rest: shaftPull(installed, wrap),
-      working: Math.max(...pulls),
+      working: pulls.length > 0 ? Math.max(...pulls) : shaftPull(installed, wrap),
       strand: installed,
       speed: fastest * turns,
     }

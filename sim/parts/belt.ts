@@ -137,6 +137,8 @@ export type Belt = Omit<ReadBelt, 'section' | 'steps'> &
   Partial<Pick<ReadBelt, 'section'>> & {
     /** Every step of its pulleys, the first too, where there are several. */
     readonly pairs?: readonly Step[]
+    /** Motor speed at which it carries what it carries, rad/s; left out: standing still. */
+    readonly carriesAt?: number
   }
 
 /** True with a second stage. */
@@ -224,6 +226,7 @@ export function slipStages(belt: Belt): readonly SlipStage[] | null {
       turns * (driving / 2),
       torque * (driven / 2),
       carries,
+      belt.carriesAt,
     ),
   )
 }

@@ -3,9 +3,20 @@ import type { Job } from '../job.ts'
 import type { Figures } from '../judge.ts'
 import { assemble } from '../plant.ts'
 import { brief, duration, NBSP, percent, ratioText, told } from './number.ts'
+import type { Sure } from '../studies/sure.ts'
+import {
+  capital,
+  failWords,
+  firstToMeasure,
+  heatWords,
+  measureWords,
+  sureVerdict,
+  tenths,
+  whenWords,
+} from './sure.ts'
 import type { Units } from './units.ts'
 
-export type Verdict = 'Yes' | 'Barely' | 'No'
+export type Verdict = 'Yes' | 'Barely' | 'No' | 'Too close to call'
 
 export interface Answer {
   readonly verdict: Verdict
@@ -161,8 +172,8 @@ function whenFine(figures: Figures, units: Units): Answer {
   }
 }
 
-/** The answer to "Will this motor do the job?", worst news first. */
-export function answerOf(job: Job, figures: Figures, units: Units): Answer {
+/** The answer with the values as given, worst news first. */
+function asGiven(job: Job, figures: Figures, units: Units): Answer {
   return (
     whenEnded(job, figures, units) ??
     whenOpen(job, figures, units) ??
@@ -171,6 +182,86 @@ export function answerOf(job: Job, figures: Figures, units: Units): Answer {
     whenSlow(figures, units) ??
     whenFine(figures, units)
   )
+}
+
+/** A sentence that no longer rests on the values as given. */
+const unbound = (sentence: string): string => sentence.replace(`, ${AS_GIVEN}`, '')
+/** What becomes of it with the values as given, after the colon of its verdict. */
+const plainly = ({ sentence }: Answer): string =>
+  `As given: ${unbound(sentence)
+    .replace(/^(Yes|No|Barely)\. /, '')
+    .replace(/^(It|The)\b/, (word) => word.toLowerCase())}`
+
+const LASTS = 'It lasts in more than 9 of 10 likely cases.'
+
+function surelyLasts(job: Job, figures: Figures, sure: Sure, units: Units, given: Answer): Answer {
+  const { classLimitC } = figures
+  const lasts = sure.fates.lasts > 0.995 ? 'It lasts in every likely case.' : LASTS
+  // Slow it is all the same: what the samples tell is whether it stays cool enough.
+  if (sure.given.fate === 'lasts' && figures.speedMissed)
+    return { ...given, sentence: unbound(given.sentence), support: `${given.support} ${lasts}` }
+  const likely = (value: number, band: Sure['switchC']) =>
+    heatWords(sure.given.fate === 'lasts' ? value : (band.mid ?? value), band, units)
+  const winding = likely(figures.hottestWindingC.value, sure.windingC)
+  const limit = `its class limit is ${told(classLimitC, 'temperature', units)}`
+  if (job.parts.cutoff.fitted === 'none')
+    return {
+      verdict: 'Yes',
+      sentence: `Yes. The winding gets to ${winding}, and no further.`,
+      support: `${lasts} No cutoff guards the winding; ${limit}.`,
+    }
+  return {
+    verdict: 'Yes',
+    sentence: `Yes. The cutoff gets to ${likely(figures.hottestSwitchC.value, sure.switchC)}, and never opens.`,
+    support: `${lasts} The winding gets to ${winding}; ${limit}.`,
+  }
+}
+
+function surelyFails(figures: Figures, sure: Sure, units: Units, given: Answer): Answer {
+  const { fails, fates } = sure
+  const when = whenWords(sure) ?? ''
+  const mixed = fails !== null && failWords(sure) === 'it fails'
+  const others = mixed ? ' In some likely cases something else stops it first.' : ''
+  const support = `${sure.given.fate === fails ? given.support : `${plainly(given)} That is fewer than 1 in 10 likely cases.`}${others}`
+  const hot = heatWords(
+    sure.given.fate === 'hot'
+      ? figures.hottestWindingC.value
+      : (sure.windingC.mid ?? figures.hottestWindingC.value),
+    sure.windingC,
+    units,
+  )
+  const sentence =
+    fails === 'hot'
+      ? `No. The winding gets to ${hot}, over its class limit of ${told(figures.classLimitC, 'temperature', units)}.`
+      : fails === null || fates[fails] === 0
+        ? unbound(given.sentence)
+        : `No. ${capital(failWords({ ...sure, fates: { ...fates, lasts: 1 - fates[fails] } }))} ${when}.`
+  return { verdict: 'No', sentence, support }
+}
+
+function tooClose(job: Job, sure: Sure, units: Units, given: Answer): Answer {
+  const first = firstToMeasure(sure)
+  const settle = first
+    ? `Measure ${measureWords(first, job, units).what}: that would tell most.`
+    : 'No single measurement would settle it.'
+  return {
+    verdict: 'Too close to call',
+    sentence: `Too close to call: ${failWords(sure)} in ${tenths(1 - sure.fates.lasts)} likely cases.`,
+    support: `${settle} ${plainly(given)}`,
+  }
+}
+
+/**
+ * The answer to "Will this motor do the job?". With the values as given it says so; once it is known how sure they are,
+ * the verdict follows the samples and the headline is rounded to the doubt.
+ */
+export function answerOf(job: Job, figures: Figures, units: Units, sure: Sure | null = null): Answer {
+  const given = asGiven(job, figures, units)
+  const { kind } = figures.ending
+  if (!sure || (kind !== 'finished' && kind !== 'destroyed')) return given
+  const verdict = sureVerdict(sure)
+  if (verdict === 'Yes') return surelyLasts(job, figures, sure, units, given)
+  return verdict === 'No' ? surelyFails(figures, sure, units, given) : tooClose(job, sure, units, given)
 }
 
 const COOLING = {

@@ -5,14 +5,22 @@ import { shaftPulls } from '../drive/pull.ts'
 import { type StepFit, stepFits, TAKE_UP } from '../drive/steps.ts'
 import type { Job } from '../job.ts'
 import { type Belt, hasJackshaft, ratio } from '../parts/belt.ts'
-import { percent, ratioText, told } from './number.ts'
+import { toUnit } from '../quantity.ts'
+import { grouped, NBSP, percent, ratioText, told } from './number.ts'
 import type { Row } from './stations.ts'
-import type { Units } from './units.ts'
+import { type Units, unitFor } from './units.ts'
 
 /** The rows of a stage under its name; null: the drive has one stage only. */
 export interface StageRows {
   readonly name: string | null
   readonly rows: readonly Row[]
+}
+
+/** A length as belts are bought: four digits, a millimetre at 1.5 m. */
+export function beltSize(length: number, units: Units): string {
+  const unit = unitFor('length', units)
+  const inUnit = Number(toUnit(length, unit).toPrecision(4))
+  return `${grouped(inUnit, String(inUnit).split('.')[1]?.length ?? 0)}${NBSP}${unit}`
 }
 
 const fastestOf = ({ parts: { belt }, duty }: Job): number =>
@@ -27,7 +35,7 @@ function whence(belt: Belt, last: boolean): string {
 
 function stockRow({ driving, driven, centres, length }: BuiltStage, units: Units): Row {
   const sold = stockBelt(driving, driven, centres)
-  const size = (value: number) => told(value, 'length', units)
+  const size = (value: number) => beltSize(value, units)
   const same = sold && Math.abs(sold.length - length) < 1e-4
   return {
     label: 'Sold nearest',
@@ -52,7 +60,7 @@ export function driveRows(job: Job, units: Units): readonly StageRows[] {
     const rows: Row[] = [
       { label: 'Ratio', value: ratioText(stage.driven / stage.driving) },
       { label: 'Between centres', value: `${size(stage.centres)}${whence(belt, last)}` },
-      { label: 'Belt length', value: size(stage.length) },
+      { label: 'Belt length', value: beltSize(stage.length, units) },
       stockRow(stage, units),
       { label: 'Wrap, small pulley', value: `${Math.round((stage.wrap * 180) / Math.PI)}°` },
       { label: 'Belt speed, fastest', value: told(stage.speed, 'speed', units) },

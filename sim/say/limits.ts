@@ -48,16 +48,32 @@ export function cycleSentence({ work, rest, cut }: Limits, study: LimitsStudy): 
     rest === 'none'
       ? `no rest is long enough for ${duration(phase.seconds)} of it`
       : rest === 'any'
-        ? `${duration(phase.seconds)} of it need no rest`
-        : `${duration(phase.seconds)} of it need ${duration(rest)} of rest`
+        ? `${duration(phase.seconds)} of it needs no rest`
+        : `${duration(phase.seconds)} of it needs ${duration(rest)} of rest`
   const smaller =
-    typeof cut === 'number' && cut < 1 ? ` As the job has it, ${percent(cut)} of the cut lasts.` : ''
+    typeof cut === 'number' && cut < 1
+      ? ` With work and rest as the job has them, ${percent(cut)} of this cut would last.`
+      : ''
   return `${turns}; ${rests}.${smaller}`
 }
 
+/** What the cut does to the speed, where it takes more than is accepted. */
+export function slowSentence({ slower, phase }: LimitsStudy, units: Units): string {
+  if (slower === null) return ''
+  const asked = told(phase.speed, 'angular speed', units)
+  return slower === 0
+    ? `This cut stops it. A motor held still burns its commutator in seconds: these limits of heat are no leave to try.`
+    : `It does not hold ${asked} in this cut: ${told(slower, 'angular speed', units)} is left.`
+}
+
 /** All of it for the motor as it is taken to be. */
-export const limitsSentences = (study: LimitsStudy): string =>
-  [coldSentence(study.asGiven), againSentence(study.asGiven), cycleSentence(study.asGiven, study)]
+export const limitsSentences = (study: LimitsStudy, units: Units): string =>
+  [
+    slowSentence(study, units),
+    coldSentence(study.asGiven),
+    againSentence(study.asGiven),
+    cycleSentence(study.asGiven, study),
+  ]
     .filter((sentence) => sentence !== '')
     .join(' ')
 

@@ -5,7 +5,7 @@ import { cutWords } from './limits.ts'
 import { duration, told } from './number.ts'
 import { type Units, unitFor } from './units.ts'
 
-export interface CardRow {
+interface CardRow {
   readonly name: string
   readonly value: string
   /** When it holds, or what it goes with; '' where that is plain. */
@@ -26,9 +26,10 @@ const stepTo = (value: number, step: number, side: Side): number =>
   // A value that stands on a step to rounding stays there.
   step * (side === 'down' ? Math.floor(value / step + 1e-9) : Math.ceil(value / step - 1e-9))
 
-/** A time a person keeps, on the careful side: to 5 s, from two minutes to half a minute, then to a minute, to five. */
+/** A time a person keeps, on the careful side: to 5 s, from a minute to 10, from two to 30, then to a minute, to five. */
 export function carefulTime(t: number, side: Side): string {
-  const step = t < 2 * MINUTE ? 5 : t < 10 * MINUTE ? 30 : t < 60 * MINUTE ? MINUTE : 5 * MINUTE
+  const step =
+    t < MINUTE ? 5 : t < 2 * MINUTE ? 10 : t < 10 * MINUTE ? 30 : t < 60 * MINUTE ? MINUTE : 5 * MINUTE
   return duration(stepTo(t, step, side))
 }
 
@@ -45,16 +46,24 @@ export function carefully(value: number, dimension: Dimension, units: Units, sid
 const lesser = (a: number | null, b: number | null): number | null =>
   a === null ? b : b === null ? a : Math.min(a, b)
 
-function inTurns({ careful, cycleRest, phase }: LimitsStudy): CardRow {
+function inTurns({ careful, cycleRest, phase, duty }: LimitsStudy): CardRow {
   const { work, rest, cold } = careful
+  const name = 'On and off'
   const off = (seconds: number) => `${carefulTime(seconds, 'up')} off`
-  const own = typeof rest === 'number' ? `or ${carefulTime(phase.seconds, 'down')} on, ${off(rest)}` : ''
-  if (cold === null && rest === 'any') return { name: 'On and off', value: 'no rest needed', about: '' }
+  const own = typeof rest === 'number' ? `${carefulTime(phase.seconds, 'down')} on, ${off(rest)}` : ''
+  const idles = duty.phases.filter(({ speed }) => speed > 0).length > 1
+  const among = idles ? 'the job’s other steps between' : ''
+  const about = (...parts: readonly string[]) => parts.filter((part) => part !== '').join('; ')
+  if (cold === null && rest === 'any') return { name, value: 'no rest needed', about: '' }
   if (typeof work === 'number' && cycleRest > 0)
-    return { name: 'On and off', value: `${carefulTime(work, 'down')} on, ${off(cycleRest)}`, about: own }
-  if (typeof rest === 'number') return { name: 'On and off', value: own.replace(/^or /, ''), about: '' }
-  if (work === 'any' || rest === 'any') return { name: 'On and off', value: 'as in the job', about: '' }
-  return { name: 'On and off', value: 'not in this cycle', about: 'however short the cut' }
+    return {
+      name,
+      value: `${carefulTime(work, 'down')} on, ${off(cycleRest)}`,
+      about: about(own && `or ${own}`, among),
+    }
+  if (own !== '') return { name, value: own, about: among }
+  if (work === 'any' || rest === 'any') return { name, value: 'as in the job', about: '' }
+  return { name, value: 'not in this cycle', about: 'however short the cut' }
 }
 
 function coolDown({ careful: { next } }: LimitsStudy): CardRow | null {

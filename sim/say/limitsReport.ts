@@ -51,7 +51,7 @@ export function limitRows(study: LimitsStudy, units: Units): readonly LimitRow[]
 }
 
 /** A card as lines. */
-export function cardLines({ title, cut, rows, foot }: Card): string[] {
+function cardLines({ title, cut, rows, foot }: Card): string[] {
   const wide = Math.max(...rows.map(({ name }) => name.length))
   return [
     title,
@@ -70,7 +70,7 @@ export function limitsLines(title: string, study: LimitsStudy, units: Units): st
   const can = canSentence(study, units)
   return [
     `${title}: ${cutWords(study, units)}`,
-    limitsSentences(study),
+    limitsSentences(study, units),
     ...(can === '' ? [] : [can]),
     '',
     ...rows.map((row) => `  ${row[0].padEnd(widths[0])}  ${row[1].padEnd(widths[1])}  ${row[2]}`.trimEnd()),

@@ -59,7 +59,7 @@ export const CAUSES: Readonly<Record<Cause, CauseWords>> = {
   dust: { what: 'Dust and chips in the vents', test: 'Open it and look; blow it out from the inside.' },
   switch: {
     what: 'A cutoff that opens too early',
-    test: 'A thermometer beside it when it opens: 5 °C off is usual, 20 °C is worn out.',
+    test: 'A thermometer beside it when it opens: a few degrees off is usual, twenty is worn out.',
   },
   brushes: {
     what: 'Worn or sticking brushes, a burnt commutator',

@@ -5,11 +5,13 @@ import type { DutyType } from '../handbook/dutyTypes.ts'
 import type { Job } from '../job.ts'
 import { hardestPhase } from '../judge.ts'
 import { nearest } from '../nearest.ts'
+import { assemble } from '../plant.ts'
 import { read, type Refused } from '../read.ts'
 import type { Progress } from '../run.ts'
 import { type Scenario, type Variant, withVariant } from '../scenario.ts'
 import { allDayTorque } from '../steady/allDay.ts'
-import { type RunLimits, runLimits, type SteadyLimits, steadyLimits } from './limits/alone.ts'
+import { driveAt } from '../steady/drive.ts'
+import { DAY, type RunLimits, runLimits, type SteadyLimits, steadyLimits } from './limits/alone.ts'
 import { carefulJobs } from './limits/careful.ts'
 import { doubted } from './limits/doubted.ts'
 import { evened } from './limits/evened.ts'
@@ -19,10 +21,12 @@ import {
   frameInTurn,
   longestWork,
   restOf,
+  scaled,
   shortestRest,
   steadyMargins,
   type TurnLimits,
   type Turns,
+  withRest,
 } from './limits/turns.ts'
 
 export interface LimitsOptions {
@@ -44,8 +48,10 @@ export interface LimitsStudy {
   readonly phase: Phase
   readonly torque: number
   readonly duty: Duty
-  /** Rest in the duty's own cycle, s, and whether it comes back to the cut at all. */
+  /** Rest in the duty's own cycle, s. */
   readonly cycleRest: number
+  /** Speed the cut leaves, cold, rad/s at the spindle: less than asked by more than is accepted; null: it does. */
+  readonly slower: number | null
   readonly air: number
   readonly asGiven: Limits
   /** Each at the careful end of its band: shorter, less, longer to wait. */
@@ -74,6 +80,15 @@ function cutOf(duty: Duty, name: string | undefined): number | Refused {
   return index
 }
 
+/** Speed left in the cut where that is less than accepted, rad/s at the spindle; null: it holds its speed; 0: it stalls. */
+function slowedBy({ parts }: Job, phase: Phase): number | null {
+  const plant = assemble(parts)
+  const { air } = parts.heat
+  const { spindle, limit } = driveAt(plant, phase.speed * plant.ratio, meanTorque(phase), air, air)
+  if (limit === 'stall') return 0
+  return spindle < (1 - parts.machine.acceptedSag) * phase.speed ? spindle : null
+}
+
 /** All limits of a job's step `cut`, each from the job that goes with it. */
 function* limitsOf(
   jobs: { readonly steady: Job; readonly run: Job; readonly turn: Job },
@@ -97,6 +112,15 @@ function* limitsOf(
 /** The phases with the longest work, where there is one. */
 const withWork = ({ phases, cut }: Turns, work: Limits['work']): readonly Phase[] =>
   phases.map((phase, n) => (n === cut && typeof work === 'number' ? { ...phase, seconds: work } : phase))
+
+/** The phases that only just last for good: by less work, by more rest, or by a smaller cut. */
+function lastingTurn(turns: Turns, { work, rest, cut }: Limits): readonly Phase[] {
+  if (typeof work === 'number' || typeof rest !== 'number')
+    return typeof work === 'number' || typeof cut !== 'number'
+      ? withWork(turns, work)
+      : turns.phases.map((phase, n) => (n === turns.cut ? scaled(phase, cut) : phase))
+  return withRest(turns, rest)
+}
 
 /**
  * Studies work and rest of a scenario's job. Its limits: the cutoff does not open and the winding keeps its class.
@@ -138,8 +162,8 @@ export function* limitsStudy(
 
   const asGiven = yield* told(limitsOf({ steady: job, run: job, turn: job }, cut, rest), 0.25)
   // Which way each doubt pushes is asked at the limits just found, with surges evened out: that is quick and near.
-  const seconds = asGiven.cold?.seconds ?? phase.seconds
-  const atLimit = ({ duty }: Job) => withWork({ phases: duty.phases.map(evened), cut }, asGiven.work)
+  const seconds = asGiven.cold?.seconds ?? DAY
+  const atLimit = ({ duty }: Job) => lastingTurn({ phases: duty.phases.map(evened), cut }, asGiven)
   const margin = steadyMargins()
   const careful = yield* told(
     carefulJobs(doubted(whole, reading, as), [
@@ -159,6 +183,7 @@ export function* limitsStudy(
     torque: meanTorque(phase),
     duty: job.duty,
     cycleRest,
+    slower: slowedBy(job, phase),
     air: job.parts.heat.air,
     asGiven,
     careful: yield* told(limitsOf({ steady, run, turn }, cut, rest), 0.25),

@@ -2,12 +2,11 @@
 import type { Job } from '../job.ts'
 import type { Heat } from '../parts/heat.ts'
 import type { Parts } from '../plant.ts'
-import type { Progress } from '../run.ts'
 import { reachOf } from './map/axes.ts'
 import { type MapColumn, mapColumn } from './map/column.ts'
 import { type MapMark, mapMarks } from './map/marks.ts'
 import { type MapPoint, warming } from './map/warming.ts'
-import { oneByOne, type Pointwise } from './pointwise.ts'
+import type { Pointwise } from './pointwise.ts'
 
 export type Cooling = Heat['cooling']
 
@@ -28,6 +27,8 @@ export interface MapPanel {
   readonly columns: readonly MapColumn[]
   /** The job's marks, each held without a pause, in their order. */
   readonly marks: readonly MapPoint[]
+  /** True where a hundredth of the torque decides between some time and never: then a time is worth nothing. */
+  readonly edges: readonly boolean[]
 }
 
 export interface HeatMap extends Pick<MapSpec, 'parts' | 'speeds' | 'torques'> {
@@ -69,15 +70,22 @@ export function mapSpec(job: Job, count: { speeds: number; torques: number } = G
 /** Points in one request: a tenth of a second's work at the most. */
 const AT_ONCE = 600
 
-function* column({ parts, coolings, speeds, torques }: MapSpec, n: number): Generator<Progress, MapColumn> {
-  return mapColumn(parts, coolings[Math.floor(n / speeds.length)], speeds[n % speeds.length], torques)
-}
-
 export const mapPoints: Pointwise<MapSpec, MapColumn> = {
   count: ({ coolings, speeds }) => coolings.length * speeds.length,
   atOnce: ({ torques }) => Math.max(1, Math.floor(AT_ONCE / torques.length)),
-  points: (spec, from, until) => oneByOne(from, until, (n) => column(spec, n)),
+  *points({ parts, coolings, speeds, torques }, from, until) {
+    const columns: MapColumn[] = []
+    for (let n = from; n < until; n++) {
+      const cooling = coolings[Math.floor(n / speeds.length)]
+      columns.push(mapColumn(parts, cooling, speeds[n % speeds.length], torques))
+      yield { t: n + 1 - from, of: until - from }
+    }
+    return columns
+  },
 }
+
+/** How near to never a time is worth nothing, as a share of the torque. */
+const NEAR = 0.01
 
 /** The map made up from its columns, with the job's marks on it. */
 export function heatMap(job: Job, spec: MapSpec, columns: readonly MapColumn[]): HeatMap {
@@ -88,6 +96,12 @@ export function heatMap(job: Job, spec: MapSpec, columns: readonly MapColumn[]):
     cooling,
     columns: columns.slice(c * speeds.length, (c + 1) * speeds.length),
     marks: marks.map(({ speed, torque }) => mapPoint(parts, cooling, speed, torque)),
+    edges: marks.map(({ speed, torque }) => {
+      const [less, more] = [1 - NEAR, 1 + NEAR].map((times) =>
+        mapPoint(parts, cooling, speed, torque * times),
+      )
+      return (less.seconds === Infinity) !== (more.seconds === Infinity)
+    }),
   }))
   return { parts, speeds, torques, panels, marks, fitted }
 }

@@ -1,11 +1,16 @@
 // Studies of independent points, by name: what each is asked with, what a point of it is, and how to work out a stretch.
 import type { Progress } from '../run.ts'
 import { type GridPoint, type GridSpec, gridPoints } from './grid.ts'
+import type { MapColumn } from './map/column.ts'
+import { type MapSpec, mapPoints } from './map.ts'
 import type { Pointwise } from './pointwise.ts'
+import { type SurePoint, surePoints, type SureSpec } from './sure.ts'
 
 /** Name → what is asked (plain data: it crosses to workers, and its text is the key it is kept under) and a point. */
 export interface PointStudies {
   grid: { readonly spec: GridSpec; readonly point: GridPoint }
+  sure: { readonly spec: SureSpec; readonly point: SurePoint }
+  map: { readonly spec: MapSpec; readonly point: MapColumn }
 }
 export type PointStudy = keyof PointStudies
 export type Spec<S extends PointStudy = PointStudy> = {
@@ -16,6 +21,8 @@ export type PointOf<S extends PointStudy> = PointStudies[S]['point']
 const STUDIES: { readonly [S in PointStudy]: Pointwise<PointStudies[S]['spec'], PointStudies[S]['point']> } =
   {
     grid: gridPoints,
+    sure: surePoints,
+    map: mapPoints,
   }
 
 const studyOf = <S extends PointStudy>(spec: Spec<S>) =>

@@ -98,7 +98,7 @@ export interface Sure {
   readonly effort: number
 }
 
-export const DOTS = 40
+const DOTS = 40
 /** From this share on that lasts the answer is yes; up to one less it, no. */
 export const SURE = 0.9
 
@@ -144,7 +144,8 @@ function weighed(
   const winding = ({ windingC }: Sample) => windingC
   const of = fates.lasts >= SURE ? 'winding' : 'time'
   const end = job.duty.seconds
-  const close = fates.lasts > 1 - SURE && fates.lasts < SURE
+  // By a hair more: one in ten is counted in tenths that no binary number holds.
+  const close = fates.lasts > 1 - SURE + 1e-9 && fates.lasts < SURE - 1e-9
   const asked = close
     ? ({ fate }: Sample) => (fate === 'lasts' ? 1 : 0)
     : of === 'time'

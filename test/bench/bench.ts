@@ -8,6 +8,9 @@ import type { Job } from '../../sim/job.ts'
 import { judgeCycles } from '../../sim/judgeCycles.ts'
 import { STATE } from '../../sim/plant.ts'
 import { finish, type RunOptions, run } from '../../sim/run.ts'
+import { mapSpec } from '../../sim/studies/map.ts'
+import { points } from '../../sim/studies/points.ts'
+import { endOf, heldJob, jobs as mapJobs } from '../sim/studies/mapCampaign.ts'
 
 const HOUR = 3600
 const file = JSON.parse(
@@ -93,4 +96,36 @@ say(
 )
 say(
   `  goal: at most 15 k evaluations (${effort.rates <= 15_000 ? 'met' : 'MISSED'}); at most 10 ms warm on two idle cores (${envelope.ms <= 10 ? 'met' : 'missed here'}); within 0.05 K (${Math.abs(last - precise.windingC) <= 0.05 ? 'met' : 'MISSED'})`,
+)
+
+const [mill] = mapJobs
+const spec = mapSpec(mill)
+const [cooling] = spec.coolings
+const one = { ...spec, coolings: [cooling] }
+const map = timed(5, () => finish(points<'map'>(one)))
+const looks = map.made.reduce((sum, { evaluations }) => sum + evaluations, 0)
+const cells = one.speeds.length * one.torques.length
+/** Every so many cells are run directly. */
+const EVERY = 61
+const chosen = Array.from({ length: Math.floor(cells / EVERY) }, (_, n) => n * EVERY)
+const direct = timed(1, () =>
+  chosen.map((n) =>
+    endOf({
+      ...heldJob(
+        mill,
+        cooling,
+        one.speeds[n % one.speeds.length],
+        one.torques[Math.floor(n / one.speeds.length)],
+      ),
+      accuracy: 'default',
+    }),
+  ),
+)
+say('the map of minutes, 60 × 40, one cooling')
+say(`  ${cells} points   ${(looks / cells).toFixed(0)} looks at the drive a point  ${map.ms.toFixed(0)} ms`)
+say(
+  `  direct runs of the whole plant over the map: ${((direct.ms * cells) / chosen.length / map.ms).toFixed(0)} times the time`,
+)
+say(
+  `  goal: at most 100 looks a point (${looks <= 100 * cells ? 'met' : 'MISSED'}); at most 40 ms warm on two idle cores (${map.ms <= 40 ? 'met' : 'missed here'})`,
 )

@@ -49,10 +49,29 @@ const exampleLog = async (page: Page) => {
   await page.waitForTimeout(1000)
 }
 
+/** Zone D, with a symptom looked at. */
+const advice = async (page: Page) => {
+  await page.locator('#D').scrollIntoViewIfNeeded()
+  await page.locator('advice-zone .findings').waitFor({ timeout: 120_000 })
+  await page.locator('advice-zone select').selectOption('burns')
+}
+
 /** The ratio study, worked out. */
 const ratio = async (page: Page) => {
   await page.locator('#F').scrollIntoViewIfNeeded()
   await page.locator('ratio-zone .handle').waitFor({ timeout: 120_000 })
+}
+
+/** Work and rest, worked out. */
+const workAndRest = async (page: Page) => {
+  await page.locator('#E').scrollIntoViewIfNeeded()
+  await page.locator('limits-card').waitFor({ timeout: 120_000 })
+}
+
+/** The map of minutes, worked out. */
+const map = async (page: Page) => {
+  await page.locator('map-zone').scrollIntoViewIfNeeded()
+  await page.locator('map-zone .panels').waitFor({ timeout: 120_000 })
 }
 
 /** The plate of a washing-machine's worth of old motor. */
@@ -200,11 +219,29 @@ const shots: readonly Shot[] = [
     act: (page) => page.emulateMedia({ media: 'print' }),
   },
   {
+    name: '37-dimension-open',
+    view: desktop,
+    part: 'answer-zone .top',
+    async act(page) {
+      await page.getByRole('button', { name: /Machine pulley: 10\sin/ }).click()
+      await enter(page, 'Machine pulley', '-3')
+    },
+  },
+  {
+    name: '38-two-stages-phone',
+    view: phone,
+    part: 'drive-line',
+    act: (page) => page.getByLabel('Job on the sheet').selectOption({ label: 'Steel-cutting band saw' }),
+  },
+  {
     name: '50-ratio-bare',
     view: desktop,
     part: '#F',
     act: (page) => page.locator('#F').scrollIntoViewIfNeeded(),
   },
+  { name: '45-advice', view: desktop, part: '#D', act: advice },
+  { name: '46-advice-dark', view: { ...desktop, dark: true }, part: '#D', act: advice },
+  { name: '47-advice-phone', view: phone, part: '#D', act: advice },
   { name: '51-ratio', view: desktop, part: '#F', act: ratio },
   {
     name: '52-ratio-dark-crosshair',
@@ -218,6 +255,22 @@ const shots: readonly Shot[] = [
     },
   },
   { name: '53-ratio-phone', view: phone, part: '#F', act: ratio },
+  { name: '60-map', view: desktop, part: 'map-zone', act: map },
+  {
+    name: '61-map-dark-crosshair',
+    view: { ...desktop, dark: true },
+    part: 'map-zone',
+    async act(page) {
+      await map(page)
+      await page
+        .locator('map-zone .chart')
+        .first()
+        .click({ position: { x: 300, y: 130 } })
+    },
+  },
+  { name: '62-map-phone', view: phone, part: 'map-zone', act: map },
+  { name: '58-work-and-rest', view: desktop, part: 'limits-zone', act: workAndRest },
+  { name: '59-work-and-rest-phone', view: phone, part: 'limits-zone', act: workAndRest },
   {
     name: '54-against-bare',
     view: desktop,

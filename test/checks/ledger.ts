@@ -11,10 +11,7 @@ export type Standing =
   | { readonly leftOut: string }
 
 const used = (file: string): Standing => ({ used: `test/sim/${file}.test.ts` })
-const planned = (capability: Capability): Standing => ({ planned: capability })
 const leftOut = (why: string): Standing => ({ leftOut: why })
-
-const advice = planned('advice and safety')
 
 const rectifier = leftOut(
   'mean volts from a firing angle: the supply is declared by its steady DC ceiling, read on a meter, not by an angle',
@@ -38,7 +35,7 @@ export const ledger: Readonly<Record<string, Standing>> = {
   O11: used('handbook/formFactor'),
   O12: convection,
   O13: used('belting/geometry'),
-  O14: advice,
+  O14: used('advise/discharge'),
   O15: used('studies/dutyTypes'),
   O16: used('identify/bench'),
   O17: used('studies/dutyTypes'),

@@ -30,8 +30,9 @@ export const mayImport: Record<string, string[]> = {
   judge: [...run, 'cycles'],
   studies: [...judge, 'scenario', 'read', 'identify', 'cuts'],
   advise: [...studies, 'identify'],
+  lessons: [...judge],
   wiring: [...studies, 'identify', 'advise'],
-  say: [...studies, 'wiring', 'advise', 'identify', 'cuts', 'steady'],
+  say: [...studies, 'wiring', 'lessons', 'advise', 'identify', 'cuts', 'steady'],
 }
 
 /** Package → rooms of sim/ that may import it. Every other package is closed to sim/. */
@@ -50,7 +51,7 @@ const folders: Record<string, string[]> = {
 }
 
 /** The charts and the editors know no store: properties in, typed event out. */
-const noStore = /^ui\/(plot|edit)\//
+const noStore = /^ui\/(plot|edit|drawing)\//
 const store = /^ui\/(store|runner|app|main|zone)\b/
 
 /** Path of a file → what it imports, relative paths resolved against the project's top. */

@@ -1,6 +1,7 @@
 // The bar over the sheet: the mark, this job, others kept and examples, undo, units, text size, theme, print, open, save, link.
 import { html, LitElement, nothing } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
+import { LESSON_TITLES, LESSONS } from '../../sim/lessons/lesson.ts'
 import type { Scenario } from '../../sim/scenario.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { settle } from '../edit/settle.ts'
@@ -58,7 +59,9 @@ export class TopBar extends LitElement {
   private another = (event: Event) => {
     const { value } = event.currentTarget as HTMLSelectElement
     const scenario = this.demos[Number(value)]
+    const lesson = LESSONS.find((name) => value === `lesson ${name}`)
     if (scenario) wish(this, { kind: 'job', scenario })
+    else if (lesson) wish(this, { kind: 'open lesson', name: lesson })
     else if (value !== 'here') wish(this, { kind: 'open kept', slot: value })
   }
 
@@ -94,6 +97,9 @@ export class TopBar extends LitElement {
             }
             <optgroup label="Examples">
               ${demos.map(({ name }, index) => html`<option value=${index}>${name}</option>`)}
+            </optgroup>
+            <optgroup label="Lessons">
+              ${LESSONS.map((name) => html`<option value=${`lesson ${name}`}>${LESSON_TITLES[name]}</option>`)}
             </optgroup>
           </select>
           <label class="button file"><input class="unseen" type="file" accept=".json,application/json"

@@ -2,7 +2,7 @@
 import { cycleSeconds, type Duty } from '../../sim/duty.ts'
 import { hardestPhase } from '../../sim/judge.ts'
 import type { Problem } from '../../sim/problem.ts'
-import { parseQuantity, toUnit } from '../../sim/quantity.ts'
+import { fromUnit, parseQuantity, toUnit } from '../../sim/quantity.ts'
 import { boundsOf } from '../../sim/reading.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import { type Input, inputAt, inputsOf, type Scenario, withVariant } from '../../sim/scenario.ts'
@@ -29,15 +29,26 @@ const UNDER = 0.6
 const OVER = 1.6
 const AROUND = 15
 
-/** Two digits are enough of a bound nobody has chosen. */
-const short = (value: number, unit: string): string => String(Number(toUnit(value, unit).toPrecision(2)))
+/** Of what stands at nothing, so much of its range is gone through: a tenth. */
+const TENTH = 0.1
+
+/** An end of a range nobody has chosen, in a unit: two digits are enough, where they stay between the bounds. */
+function short(value: number, unit: string, { low, high }: { low: number; high: number }): string {
+  const exact = toUnit(value, unit)
+  const digits = [2, 3, 4, 6].find((count) => {
+    const back = fromUnit(Number(exact.toPrecision(count)), unit)
+    return back >= low && back <= high
+  })
+  return String(digits ? Number(exact.toPrecision(digits)) : exact)
+}
 
 /** A range around what stands there, in the reader's units; '' where there is no telling. */
 export function rangeAround({ field, text }: Input, units: Units): string {
   if (field.kind !== 'quantity') return ''
   const parsed = parseQuantity(text, field.dimension)
   if (!parsed.ok) return ''
-  const { low, high } = boundsOf(field)
+  const bounds = boundsOf(field)
+  const { low, high } = bounds
   const unit = field.dimension === 'time' ? parsed.unit : unitFor(field.dimension, units)
   const { value } = parsed
   const [from, to] =
@@ -45,8 +56,9 @@ export function rangeAround({ field, text }: Input, units: Units): string {
       ? [value - AROUND, value + AROUND]
       : value > 0
         ? [value * UNDER, value * OVER]
-        : [low, high]
-  return `${short(Math.max(low, from), unit)}..${short(Math.min(high, to), unit)} ${unit}`.trim()
+        : [low, low + TENTH * (high - low)]
+  const [first, last] = [Math.max(low, from), Math.min(high, to)]
+  return `${short(first, unit, bounds)}..${short(last, unit, bounds)} ${unit}`.trim()
 }
 
 /** The inputs that can be an axis, as the chosen variant has them: those that hold something. */

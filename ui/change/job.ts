@@ -45,6 +45,7 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     history: NO_HISTORY,
     shelf: [],
     ticked: [],
+    lesson: null,
     undo: null,
     notice: null,
     station: null,

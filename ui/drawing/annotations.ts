@@ -2,11 +2,11 @@
 import { NBSP } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { fieldText } from '../edit/shownText.ts'
-import { crosses, type Polyline, placeLabels, type Rect, textWidth } from '../plot/label.ts'
+import { type Rect, textWidth } from '../plot/label.ts'
 import type { Dimension, Drive } from './drive.ts'
-import { wireCurves } from './parts.ts'
-import { beltWidth, distance, type Point, runsOf, type Wheel } from './runs.ts'
-import { ROW, type Sheet } from './sheet.ts'
+import { distance, type Point, type Wheel } from './runs.ts'
+import { line, ring, Setter } from './setter.ts'
+import { ROW, type Sheet, tagHeight } from './sheet.ts'
 
 /** A dimension as its tag shows it. */
 export interface TagText {
@@ -26,11 +26,16 @@ export interface DimensionLine {
   readonly witnesses: readonly (readonly [Point, Point])[]
 }
 
+export interface Speed {
+  readonly box: Rect
+  readonly leader: readonly [Point, Point] | null
+}
+
 export interface Annotations {
   readonly tags: readonly Tag[]
   readonly lines: readonly DimensionLine[]
-  /** Speeds of motor and spindle. */
-  readonly speeds: readonly [Rect, Rect]
+  /** Speeds of motor and spindle; with a leader where they could not stand at their wheel. */
+  readonly speeds: readonly [Speed, Speed]
 }
 
 /** Longest text of a tag. */
@@ -43,132 +48,18 @@ export function tagText({ input: { field, text } }: Dimension, units: Units): st
   return whole.length > LONGEST ? `${whole.slice(0, LONGEST - 1)}…` : whole
 }
 
-interface Size {
-  readonly width: number
-  readonly height: number
-}
-
-/** Height of a tag: on a phone a finger's. */
-const tagHeight = ({ k, narrow }: Sheet): number => (narrow ? Math.max(44, 32 * k) : Math.round(28 * k))
-
 const tagSize = (text: string, sheet: Sheet) => ({
   width: Math.round(Math.max(52 * sheet.k, textWidth(text, 14.5 * sheet.k) + 20)),
   height: tagHeight(sheet),
-})
-
-const spread = (at: Point, r: number): Rect => ({ x: at.x - r, y: at.y - r, width: 2 * r, height: 2 * r })
-
-/** A circle as two lines from left to right. */
-const arcs = ({ at, r }: Wheel): readonly Polyline[] =>
-  [1, -1].map((side) =>
-    Array.from({ length: 9 }, (_, n) => {
-      const angle = (n / 8) * Math.PI
-      return [at.x - r * Math.cos(angle), at.y + side * r * Math.sin(angle)] as const
-    }),
-  )
-
-const line = (a: Point, b: Point): Polyline => (a.x <= b.x ? [a, b] : [b, a]).map(({ x, y }) => [x, y] as const)
-
-/** Places taken before any label is set. */
-export function fixedBoxes({ inset, key, controller, controllerText, placement, width, height, k }: Sheet): Rect[] {
-  const { shell, stages, floor } = placement
-  const wheels = stages.flatMap(({ driving, driven }) => [driving, driven])
-  return [
-    { x: 0, y: 0, width: inset.width, height: inset.y },
-    inset,
-    key,
-    controller,
-    controllerText,
-    { x: 0, y: floor - 1, width, height: height - floor + 1 },
-    ...[shell, ...wheels].map(({ at, r }) => spread(at, r < 46 * k ? r + 3 : 0.72 * r)),
-  ]
-}
-
-/** Middles of a box around a point: under, over, beside, then round it further out. */
-function ring(at: Point, r: number, { width, height }: Size): Point[] {
-  const [w, h] = [width / 2, height / 2]
-  const near = [
-    [0, r + 12 + h],
-    [0, -r - 12 - h],
-    [-r - 12 - w, 0],
-    [r + 12 + w, 0],
-  ]
-  const round = [1, 1.6, 2.4].flatMap((far) =>
-    Array.from({ length: 12 }, (_, n) => {
-      const angle = (n / 12) * 2 * Math.PI + 0.3
-      return [(r + 16 + w) * far * Math.cos(angle), (r + 12 + h) * far * Math.sin(angle)]
-    }),
-  )
-  return [...near, ...round].map(([x, y]) => ({ x: at.x + x, y: at.y + y }))
-}
-
-/** The wires as short lines. */
-function wirePieces({ controller, placement: { shell, floor }, narrow }: Sheet): Polyline[] {
-  const p = wireCurves(controller, shell, floor, narrow)
-  return [p.slice(0, 4), p.slice(3)].flatMap(([a, b, c, d]) => {
-    const points = [0, 0.2, 0.4, 0.6, 0.8, 1].map((t) => {
-      const [i, j, l, m] = [(1 - t) ** 3, 3 * t * (1 - t) ** 2, 3 * t * t * (1 - t), t ** 3]
-      return { x: i * a.x + j * b.x + l * c.x + m * d.x, y: i * a.y + j * b.y + l * c.y + m * d.y }
-    })
-    return points.slice(1).map((end, n) => line(points[n], end))
-  })
-}
-
-/** Sets boxes one after the other, each clear of all before it. */
-class Setter {
-  readonly lines: Polyline[] = []
-  private readonly sheet: Sheet
-  private readonly taken: Rect[]
-  private readonly bounds: Rect
-
-  constructor(sheet: Sheet) {
-    this.sheet = sheet
-    this.taken = fixedBoxes(sheet)
-    this.bounds = { x: 2, y: 2, width: sheet.width - 4, height: sheet.height - 4 }
-  }
-
-  /** A segment that runs over no taken place and stays in the picture. */
-  clear(a: Point, b: Point): boolean {
-    const { x, y, width, height } = this.bounds
-    const inside = [a, b].every((p) => p.x >= x && p.y >= y && p.x <= x + width && p.y <= y + height)
-    return inside && this.fixed.every((box) => !crosses([a.x, a.y], [b.x, b.y], box))
-  }
-
-  private get fixed(): readonly Rect[] {
-    const { inset, key, controller, controllerText, foot } = this.sheet
-    return [inset, key, controller, controllerText, foot]
-  }
-
-  /** A box with its middle at one of these points; undefined where none is free. */
-  at(size: Size, middles: readonly Point[], lines = this.lines, also: readonly Rect[] = []): Rect | undefined {
-    const spots = middles.map(({ x, y }) => [x - size.width / 2, y - size.height / 2] as const)
-    const [box] = placeLabels([{ text: '', ...size, spots }], [...this.taken, ...also], lines, this.bounds)
-    if (box) this.taken.push(grown(box, 3))
-    return box
-  }
-
-  /** A box as near to a point as there is room in the whole picture, whatever it covers. */
-  anywhere(size: Size, near: Point): Rect {
-    const { width, height } = this.bounds
-    const middles: Point[] = []
-    for (let x = size.width / 2 + 2; x < width; x += 8)
-      for (let y = size.height / 2 + 2; y < height; y += 8) middles.push({ x, y })
-    middles.sort((a, b) => distance(a, near) - distance(b, near))
-    return this.at(size, middles, []) ?? { x: near.x, y: near.y, ...size }
-  }
-}
-
-const grown = ({ x, y, width, height }: Rect, by: number): Rect => ({
-  x: x - by,
-  y: y - by,
-  width: width + 2 * by,
-  height: height + 2 * by,
 })
 
 const nearest = ({ x, y, width, height }: Rect, to: Point): Point => ({
   x: Math.min(x + width, Math.max(x, to.x)),
   y: Math.min(y + height, Math.max(y, to.y)),
 })
+
+/** A speed further than this from its wheel (px) gets a leader. */
+const AWAY = 24
 
 /** Line from a tag to the rim it measures. */
 function toRim(box: Rect, { at, r }: Wheel): readonly [Point, Point] {
@@ -192,7 +83,13 @@ function wheelTag(
       const [a, b] = [-r, r].map((dx) => ({ x: at.x + dx, y }))
       const box = setter.clear(a, b) ? setter.at(size, [{ x: at.x, y }], []) : undefined
       if (!box) continue
-      const witnesses = [a, b].map((end) => [{ x: end.x, y: at.y }, { x: end.x, y: y + 5 * side }] as const)
+      const witnesses = [a, b].map(
+        (end) =>
+          [
+            { x: end.x, y: at.y },
+            { x: end.x, y: y + 5 * side },
+          ] as const,
+      )
       return { tag: { ...tag, box, leader: null }, line: { ends: [a, b], witnesses } }
     }
   const box = setter.at(size, ring(at, r, size)) ?? setter.anywhere(size, at)
@@ -218,7 +115,7 @@ function centresTag(
     y: ends[0].y + (ends[1].y - ends[0].y) * share,
   })
   const witnesses =
-    side === 0 ? [] : ([one, other].map(({ at }) => [at, by(at, side + 5 * Math.sign(side))] as const) ?? [])
+    side === 0 ? [] : [one, other].map(({ at }) => [at, by(at, side + 5 * Math.sign(side))] as const)
   const short = length < size.height + 34
   const spots = short ? [] : [0.5, 0.42, 0.58, 0.34, 0.66, 0.27, 0.73, 0.2, 0.8].map(along)
   const inLine = setter.at(size, spots)
@@ -233,12 +130,6 @@ export function annotate(drive: Drive, sheet: Sheet, units: Units): Annotations 
   const { placement, k } = sheet
   const { stages, shell } = placement
   const setter = new Setter(sheet)
-  for (const { driving, driven } of stages) {
-    const wide = beltWidth(Math.min(driving.r, driven.r))
-    for (const [a, b] of runsOf(driving, driven).straight) setter.lines.push(line(a, b))
-    for (const wheel of [driving, driven]) setter.lines.push(...arcs({ ...wheel, r: wheel.r + wide }))
-  }
-  setter.lines.push(...wirePieces(sheet))
   const tagged = (dimension: Dimension): TagText => ({ dimension, text: tagText(dimension, units) })
   const first = stages[0]
   const last = stages[stages.length - 1]
@@ -260,20 +151,33 @@ export function annotate(drive: Drive, sheet: Sheet, units: Units): Annotations 
     width: 3.3 * shell.r,
     height: placement.floor - shell.at.y,
   }
-  /** A speed stands at its wheel, without a leader: first of all where it reads best. */
-  const speed = ({ at, r }: Wheel, best: Point): Rect =>
-    setter.at(size, [best, ...ring(at, r, size)], setter.lines, [stand]) ?? setter.anywhere(size, at)
+  const speed = (wheel: Wheel, best: readonly Point[]): Speed => {
+    const { at, r } = wheel
+    const middles = [...best, ...ring(at, r, size)]
+    const box = setter.at(size, middles, setter.lines, [stand]) ?? setter.anywhere(size, at)
+    const leader = toRim(box, wheel)
+    return { box, leader: distance(...leader) > AWAY ? leader : null }
+  }
   const motor: Wheel = { at: shell.at, r: Math.max(shell.r, first.driving.r) }
   const { at, r } = last.driven
-  const spindleSpeed = speed(last.driven, { x: at.x, y: at.y - r - 10 - size.height / 2 })
+  const spindleSpeed = speed(last.driven, [{ x: at.x, y: at.y - r - 10 - size.height / 2 }])
   const machineTag = wheelTag(setter, sheet, last.driven, tagged(drive.machinePulley))
-  const motorSpeed = speed(motor, { x: motor.at.x - motor.r - 8 - size.width / 2, y: motor.at.y - 0.4 * motor.r })
-  const found = [
+  const set = [
     machineTag,
     wheelTag(setter, sheet, motor, tagged(drive.motorPulley)),
     ...spans.map(([pair, of]) => centresTag(setter, sheet, pair, tagged(of))),
-    ...between.map(([wheel, of]) => wheelTag(setter, sheet, wheel, tagged(of))),
   ]
+  for (const each of set) if (each.line) setter.lines.push(line(...each.line.ends))
+  const motorSpeed = speed(
+    motor,
+    [
+      [-motor.r - 8 - size.width / 2, -0.4 * motor.r],
+      [-motor.r - 4 - size.width / 2, -motor.r],
+      [-size.width / 2, -motor.r - 6 - size.height / 2],
+      [size.width / 2 + motor.r + 8, 0.6 * motor.r],
+    ].map(([x, y]) => ({ x: motor.at.x + x, y: motor.at.y + y })),
+  )
+  const found = [...set, ...between.map(([wheel, of]) => wheelTag(setter, sheet, wheel, tagged(of)))]
   return {
     lines: found.flatMap((each) => (each.line ? [each.line] : [])),
     tags: found.map(({ tag }) => tag),

@@ -5,7 +5,10 @@ import { hatch } from './hatch.ts'
 
 /** How far the cut motor reaches from the left end of its shell, in shell diameters. */
 export function cutReach(cooling: string): { readonly left: number; readonly right: number } {
-  return { left: cooling === 'blower' ? 0.82 : 0.2, right: SHELL_LENGTH + (hasFanPlace(cooling) ? 0.78 : 0.52) }
+  return {
+    left: cooling === 'blower' ? 0.82 : 0.2,
+    right: SHELL_LENGTH + (hasFanPlace(cooling) ? 0.78 : 0.52),
+  }
 }
 
 const hasFanPlace = (cooling: string): boolean => cooling !== 'blower' && cooling !== 'enclosed'
@@ -33,7 +36,9 @@ export const switchPoint = (place: string): readonly [number, number] => {
 }
 
 /** Slots of the armature, slanting as they are wound. */
-const slots = [-0.24, -0.17, -0.1, -0.03, 0.04, 0.11, 0.18, 0.25].map((y) => `M.5 ${y}L1.2 ${y - 0.04}`).join('')
+const slots = [-0.24, -0.17, -0.1, -0.03, 0.04, 0.11, 0.18, 0.25]
+  .map((y) => `M.5 ${y}L1.2 ${y - 0.04}`)
+  .join('')
 const bars = [-0.09, -0.03, 0.03, 0.09].map((y) => `M.22 ${y}H.37`).join('')
 
 /** Crossed box: a bearing in section. */
@@ -42,7 +47,8 @@ const bearing = (x: number): SVGTemplateResult =>
 
 /** One half of an end bell with its hub, mirrored about the axis; open ones have a window for the air. */
 function bell(x: number, out: number, open: boolean): SVGTemplateResult {
-  const half = (s: number) => `M${x} ${s * 0.5}V${s * 0.2}h${out * 0.12}V${s * 0.07}h${-out * 0.18}V${s * 0.5}Z`
+  const half = (s: number) =>
+    `M${x} ${s * 0.5}V${s * 0.2}h${out * 0.12}V${s * 0.07}h${-out * 0.18}V${s * 0.5}Z`
   return svg`<path class="part frame" d=${half(-1) + half(1)} />
     ${open ? svg`<path class="window" d=${`M${x + out * 0.02} -.38v.12h${-out * 0.1}v-.12Z M${x + out * 0.02} .38v-.12h${-out * 0.1}v.12Z`} />` : svg``}`
 }
@@ -68,10 +74,9 @@ const AIR: Readonly<Record<string, string>> = {
     'M1.36.34C1.46.36 1.52.46 1.55.6m-.07-.06.07.06.02-.09',
     'M1.36-.34C1.46-.36 1.52-.46 1.55-.6m-.07.06.07-.06.02.09',
   ].join(''),
-  'enclosed, outer fan': [
-    'M1.36-.535H.95m.08-.035-.08.035.08.035',
-    'M1.36.56H.95m.08-.04-.08.04.08.04',
-  ].join(''),
+  'enclosed, outer fan': ['M1.36-.535H.95m.08-.035-.08.035.08.035', 'M1.36.56H.95m.08-.04-.08.04.08.04'].join(
+    '',
+  ),
 }
 
 /** A pulley on the shaft's end, in section, `r` in shell diameters; one too large for the picture is broken off at `most`. */

@@ -77,30 +77,38 @@ function heatKey({ key: { x, y, width }, k, narrow }: Sheet, units: Units): SVGT
 }
 
 /** Where the words under the floor stand. */
-export function footPlaces({ foot: { x, y, width, height }, placement, k, narrow }: Sheet, drive: Drive, units: Units) {
-  const bar = scaleBar(placement.scale, (narrow ? 0.3 : 0.24) * width, units)
+export function footPlaces(
+  { foot: { x, y, width, height }, placement, k, narrow }: Sheet,
+  drive: Drive,
+  units: Units,
+) {
+  const bar = scaleBar(placement.scale, (narrow ? 0.18 : 0.24) * width, units)
   const broken = placement.stages.some(({ shortened }) => shortened)
-  const words = isStandIn(drive)
+  const standIn = isStandIn(drive)
+  const words = standIn
     ? 'stand-in until you fill it in'
-    : `${bar.text}, drawn to scale${broken ? '; belt broken off' : ''}`
+    : `${bar.text}, ${narrow ? '' : 'drawn '}to scale${broken ? ', belt broken' : ''}`
   const { name } = machineOf(drive.kind)
   const [long, wide] = [words, name].map((each) => textWidth(each, 13 * k))
   const rows = height > 1.5 * ROW * k
   const least = (rows ? 0 : x + bar.length + 22 + long) + wide / 2
-  const middle = Math.min(width - wide / 2, Math.max(least, placement.machine.x + placement.machine.width / 2))
+  const middle = Math.min(
+    width - wide / 2,
+    Math.max(least, placement.machine.x + placement.machine.width / 2),
+  )
   const row = (ROW / 2) * k
   return {
-    bar,
+    bar: standIn ? 0 : bar.length,
     name: { text: name, x: middle, y: y + row, width: wide },
-    words: { text: words, x: x + bar.length + 10, y: y + row * (rows ? 3 : 1), width: long },
+    words: { text: words, x: standIn ? x : x + bar.length + 10, y: y + row * (rows ? 3 : 1), width: long },
   }
 }
 
 function foot(sheet: Sheet, drive: Drive, units: Units): SVGTemplateResult {
   const { bar, name, words } = footPlaces(sheet, drive, units)
   const { x } = sheet.foot
-  const ends = [0, bar.length / 2, bar.length].map((at) => `M${x + at} ${words.y - 4}v8`)
-  return svg`<path class="inner bare" d=${`M${x} ${words.y}h${bar.length}${ends.join('')}`} />
+  const ends = [0, bar / 2, bar].map((at) => `M${x + at} ${words.y - 4}v8`)
+  return svg`${bar > 0 ? svg`<path class="inner bare" d=${`M${x} ${words.y}h${bar}${ends.join('')}`} />` : svg``}
     ${text(words.x, words.y, words.text, 'quiet')}${text(name.x, name.y, name.text, 'quiet middle')}`
 }
 
@@ -118,7 +126,7 @@ export function still({ drive, sheet, annotations, labels }: Drawing, units: Uni
     ${text(inset.x, (ROW / 2) * k + 1, `Motor, cut open, ${timesWords(times)}`, 'quiet')}
     ${narrow ? svg`` : svg`<rect class="dotted" x=${inset.x} y=${inset.y} width=${inset.width} height=${inset.height} /><path class="dotted" d=${part.sightLines(sheet)} />`}
     <g class="unit" transform=${`translate(${cut.x} ${cut.y}) scale(${unitOf})`}>
-      ${cutaway(drive.cooling, drive.cutoff, (stages[0].driving.r / placement.scale) / drive.shell, Math.min(0.62, most / unitOf))}
+      ${cutaway(drive.cooling, drive.cutoff, stages[0].driving.r / placement.scale / drive.shell, Math.min(0.62, most / unitOf))}
     </g>
     ${labels.map(({ leader: [from, to] }) => svg`<path class="dimension" d=${`M${from.x} ${from.y}L${to.x} ${to.y}`} /><circle class="dot" cx=${to.x} cy=${to.y} r="2" />`)}
     ${labels.map(({ name, at }) => text(at.x, at.y, name, 'quiet middle'))}
@@ -137,17 +145,22 @@ export function still({ drive, sheet, annotations, labels }: Drawing, units: Uni
     ${part.belt(stages[0])}
     ${small.map((stage) => svg`${part.pulley(stage.driving)}${part.belt(stage)}`)}
     <path class="centre" d=${[...stages.map(({ driven }) => driven), stages[0].driving].map(part.cross).join('')} />
-    ${annotations.tags.map(({ leader }) => (leader ? svg`<path class="dimension" d=${`M${leader[0].x} ${leader[0].y}L${leader[1].x} ${leader[1].y}`} /><circle class="dot" cx=${leader[1].x} cy=${leader[1].y} r="1.75" />` : svg``))}
+    ${[...annotations.tags, ...annotations.speeds].map(({ leader }) => (leader ? svg`<path class="dimension" d=${`M${leader[0].x} ${leader[0].y}L${leader[1].x} ${leader[1].y}`} /><circle class="dot" cx=${leader[1].x} cy=${leader[1].y} r="1.75" />` : svg``))}
     ${annotations.tags.map(tagMark)}
     ${foot(sheet, drive, units)}`
 }
 
 /** The readings of a moment. */
-export function readings({ sheet, annotations, labels }: Drawing, now: Moment | null, units: Units): SVGTemplateResult {
+export function readings(
+  { sheet, annotations, labels }: Drawing,
+  now: Moment | null,
+  units: Units,
+): SVGTemplateResult {
   const { controllerText: at, k } = sheet
-  const rpm = (speed: number | undefined) => (speed === undefined ? `?${'\u00a0'}rpm` : told(Math.max(0, speed), 'angular speed', units))
+  const rpm = (speed: number | undefined) =>
+    speed === undefined ? `?${'\u00a0'}rpm` : told(Math.max(0, speed), 'angular speed', units)
   const speeds = [now?.motor, now?.spindle]
-  return svg`${annotations.speeds.map((box, n) => text(box.x + box.width / 2, box.y + box.height / 2, rpm(speeds[n]), 'number middle'))}
+  return svg`${annotations.speeds.map(({ box }, n) => text(box.x + box.width / 2, box.y + box.height / 2, rpm(speeds[n]), 'number middle'))}
     ${labels.map(({ reads, at: { x, y } }) =>
       text(
         x,

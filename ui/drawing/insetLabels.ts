@@ -1,6 +1,6 @@
 // Names and readings round the cut motor: in a row over it and one under it, pushed apart, each with its leader.
 import { pushApart, textWidth } from '../plot/label.ts'
-import { cutReach, POINTS, switchPoint } from './cutaway.ts'
+import { POINTS, switchPoint } from './cutaway.ts'
 import type { Drive } from './drive.ts'
 import type { Point } from './runs.ts'
 import { ROW, type Sheet } from './sheet.ts'
@@ -13,7 +13,6 @@ export interface InsetLabel {
   /** Middle of the label, left to right; middle line of its name. */
   readonly at: Point
   readonly width: number
-  readonly over: boolean
   readonly leader: readonly [Point, Point]
 }
 
@@ -24,6 +23,23 @@ const FAN: Readonly<Record<string, readonly [string, string]>> = {
   'enclosed, outer fan': ['outer fan', 'fitted'],
 }
 
+/** Middles of labels of these widths, in their order, each as near its wish as the others allow. */
+function inRow(wishes: readonly number[], widths: readonly number[], low: number, high: number): number[] {
+  let before = 0
+  const offsets = widths.map((width) => {
+    const offset = before + width / 2
+    before += width
+    return offset
+  })
+  // Taking the widths away leaves points that only have to keep their order.
+  let least = Number.NEGATIVE_INFINITY
+  const points = wishes.map((wish, n) => {
+    least = Math.max(least, wish - offsets[n])
+    return least
+  })
+  return pushApart(points, 0, low, high - before).map((point, n) => point + offsets[n])
+}
+
 /** The labels with their places. */
 export function insetLabels(drive: Drive, { inset, cut, cutScale, k }: Sheet): readonly InsetLabel[] {
   const unit = cutScale * drive.shell
@@ -31,29 +47,37 @@ export function insetLabels(drive: Drive, { inset, cut, cutScale, k }: Sheet): r
   const fan = FAN[drive.cooling]
   type Wanted = { name: string; reads: InsetLabel['reads']; to: Point }
   const over: Wanted[] = [
-    ...(drive.cooling === 'blower' ? [{ name: 'blower', reads: { always: 'fitted' }, to: point(POINTS.blower) }] : []),
-    ...(drive.cutoff ? [{ name: 'cutoff switch', reads: 'switch' as const, to: point(switchPoint(drive.cutoff)) }] : []),
+    ...(drive.cooling === 'blower'
+      ? [{ name: 'blower', reads: { always: 'fitted' }, to: point(POINTS.blower) }]
+      : []),
+    ...(drive.cutoff
+      ? [{ name: 'cutoff switch', reads: 'switch' as const, to: point(switchPoint(drive.cutoff)) }]
+      : []),
     { name: 'winding', reads: 'winding', to: point(POINTS.winding) },
-    ...(fan && drive.cooling !== 'blower' ? [{ name: fan[0], reads: { always: fan[1] }, to: point(POINTS.fan) }] : []),
+    ...(fan && drive.cooling !== 'blower'
+      ? [{ name: fan[0], reads: { always: fan[1] }, to: point(POINTS.fan) }]
+      : []),
   ]
   const under: Wanted[] = [
     { name: 'brushes', reads: { always: '' }, to: point(POINTS.brushes) },
     { name: 'frame', reads: 'frame', to: point(POINTS.frame) },
   ]
   const row = (wanted: Wanted[], isOver: boolean): InsetLabel[] => {
-    const width = Math.max(...wanted.map(({ name }) => textWidth(name, 13 * k))) + 10
-    const { left, right } = cutReach(drive.cooling)
-    const middles = pushApart(
+    const widths = wanted.map(({ name, reads }) => {
+      const reading = typeof reads === 'string' ? '188 °C' : reads.always
+      return Math.max(textWidth(name, 13 * k), textWidth(reading, 17 * k)) + 10
+    })
+    const middles = inRow(
       wanted.map(({ to }) => to.x),
-      width,
-      Math.max(inset.x + 4, Math.min(cut.x - left * unit, inset.x + inset.width - wanted.length * width - 4)),
-      Math.min(inset.x + inset.width - 4, Math.max(cut.x + right * unit, inset.x + wanted.length * width)),
+      widths,
+      inset.x + 4,
+      inset.x + inset.width - 4,
     )
     const top = isOver ? inset.y + 6 : inset.y + inset.height - 6 - (ROW + 20) * k
     return wanted.map(({ name, reads, to }, n) => {
       const at = { x: middles[n], y: top + (ROW / 2) * k }
       const edge = isOver ? at.y + 31 * k : top - 2
-      return { name, reads, at, width, over: isOver, leader: [{ x: at.x, y: edge }, to] as const }
+      return { name, reads, at, width: widths[n], leader: [{ x: at.x, y: edge }, to] as const }
     })
   }
   return [...row(over, true), ...row(under, false)]

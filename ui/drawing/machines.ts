@@ -119,5 +119,4 @@ const other: Machine = {
 const MACHINES: Readonly<Record<string, Machine>> = { mill, lathe, saw, grinder, wheel, drill, other }
 
 /** The machine of a kind; any other word is a plain one. */
-export const machineOf = (kind: string): Machine =>
-  Object.hasOwn(MACHINES, kind) ? MACHINES[kind] : other
+export const machineOf = (kind: string): Machine => (Object.hasOwn(MACHINES, kind) ? MACHINES[kind] : other)

@@ -17,7 +17,12 @@ export const controllerBox = ({ x, y, width }: Rect): SVGTemplateResult =>
   </g>`
 
 /** The wires from the controller's foot to the motor's side, sagging on the way: two curves, by their points. */
-export function wireCurves({ x, y, width, height }: Rect, { at, r }: Wheel, floor: number, narrow: boolean): readonly Point[] {
+export function wireCurves(
+  { x, y, width, height }: Rect,
+  { at, r }: Wheel,
+  floor: number,
+  narrow: boolean,
+): readonly Point[] {
   const end: Point = { x: at.x - r, y: at.y + 0.25 * r }
   if (narrow) {
     const from = { x: x + width / 2, y: y + height }
@@ -29,7 +34,15 @@ export function wireCurves({ x, y, width, height }: Rect, { at, r }: Wheel, floo
   const low = Math.min(floor - 10, Math.max(from.y, end.y) + 26)
   const out = Math.max(24, 0.45 * (end.x - from.x))
   const half = { x: (from.x + end.x) / 2, y: low }
-  return [from, { x: from.x + out, y: from.y }, { x: from.x + 0.4 * out, y: low }, half, { x: end.x - 0.4 * out, y: low }, { x: end.x - 30, y: end.y + 2 }, end]
+  return [
+    from,
+    { x: from.x + out, y: from.y },
+    { x: from.x + 0.4 * out, y: low },
+    half,
+    { x: end.x - 0.4 * out, y: low },
+    { x: end.x - 30, y: end.y + 2 },
+    end,
+  ]
 }
 
 /** The wires drawn. */
@@ -47,7 +60,10 @@ export const motorEnd = ({ at, r }: Wheel): SVGTemplateResult => svg`
 export function motorStand({ at, r }: Wheel, floor: number): SVGTemplateResult {
   const top = at.y + r
   const [thick, wide] = [Math.max(4, 0.22 * r), 1.65 * r]
-  const legs = [-1, 1].map((side) => `M${n1(at.x + side * 1.25 * r - 0.2 * r)} ${n1(top + thick)}h${n1(0.4 * r)}V${n1(floor)}h${n1(-0.4 * r)}Z`)
+  const legs = [-1, 1].map(
+    (side) =>
+      `M${n1(at.x + side * 1.25 * r - 0.2 * r)} ${n1(top + thick)}h${n1(0.4 * r)}V${n1(floor)}h${n1(-0.4 * r)}Z`,
+  )
   return svg`<path class="part" d=${`M${n1(at.x - wide)} ${n1(top)}h${n1(2 * wide)}v${n1(thick)}h${n1(-2 * wide)}Z${legs.join('')}`} />`
 }
 
@@ -66,7 +82,8 @@ export function pulley({ at, r }: Wheel): SVGTemplateResult {
       `M${n1(at.x + 0.22 * r * c - off * s)} ${n1(at.y + 0.22 * r * s + off * c)}L${n1(at.x + 0.78 * r * c - off * s)} ${n1(at.y + 0.78 * r * s + off * c)}`
     return arm(0.05 * r) + arm(-0.05 * r)
   })
-  const ring = (share: number, look: string) => svg`<circle class=${look} cx=${at.x} cy=${at.y} r=${n1(share * r)} />`
+  const ring = (share: number, look: string) =>
+    svg`<circle class=${look} cx=${at.x} cy=${at.y} r=${n1(share * r)} />`
   return svg`${ring(1, 'part wheel')}
     ${r > 34 ? svg`${ring(0.82, 'inner')}<path class="inner" d=${spokes.join('')} />${ring(0.22, 'part')}` : svg``}
     ${r > 6 ? ring(r > 34 ? 0.08 : 0.3, 'inner') : svg``}`

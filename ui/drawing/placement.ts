@@ -55,14 +55,16 @@ const around = ({ x, y }: Point, r: number): Rect => ({ x: x - r, y: y - r, widt
 
 /** Centre distances as drawn, m. */
 export function drawnCentres({ stages, shell }: Drive): readonly number[] {
-  return stages.map(({ driving, driven, centres }) => Math.min(centres, LONGEST * Math.max(driving, driven, shell)))
+  return stages.map(({ driving, driven, centres }) =>
+    Math.min(centres, LONGEST * Math.max(driving, driven, shell)),
+  )
 }
 
 const shared = (a: Rect, b: Rect): number =>
   Math.max(0, Math.min(a.x + a.width, b.x + b.width) - Math.max(a.x, b.x)) *
   Math.max(0, Math.min(a.y + a.height, b.y + b.height) - Math.max(a.y, b.y))
 
-function skeleton(drive: Drive, directions: readonly number[]): Skeleton {
+function skeleton(drive: Drive, directions: readonly number[], table: number): Skeleton {
   const { stages, shell } = drive
   const lengths = drawnCentres(drive)
   const centres: Point[] = [{ x: 0, y: 0 }]
@@ -75,12 +77,14 @@ function skeleton(drive: Drive, directions: readonly number[]): Skeleton {
   const last = stages[stages.length - 1]
   const { reach, fromAbove } = machineOf(drive.kind)
   const unit = Math.max(last.driven, 0.5 * shell, ...stages.map(({ driving }) => 0.6 * driving))
-  const under = fromAbove ? 0 : 0.9 * shell
+  const under = fromAbove ? 0 : table
   const floor = Math.max(
     shell / 2 + under,
     stages[0].driving / 2 + under / 3,
     spindle.y + reach.bottom * unit,
-    ...stages.slice(1).map(({ driving }, n) => centres[n + 1].y + Math.max(driving, stages[n].driven) / 2 + under / 3),
+    ...stages
+      .slice(1)
+      .map(({ driving }, n) => centres[n + 1].y + Math.max(driving, stages[n].driven) / 2 + under / 3),
   )
   const machine: Rect = {
     x: spindle.x - reach.left * unit,
@@ -103,7 +107,10 @@ function shifts({ boxes, floor }: Skeleton, scale: number, { x, y, width, height
   const right = Math.max(...boxes.map((box) => box.x + box.width)) * scale
   const left = Math.min(...boxes.map((box) => box.x)) * scale
   const spare = Math.max(0, width - (right - left))
-  return [0.4, 0.2, 0].map((share) => ({ x: x + width - right - share * spare, y: y + height - floor * scale }))
+  return [0.4, 0.2, 0].map((share) => ({
+    x: x + width - right - share * spare,
+    y: y + height - floor * scale,
+  }))
 }
 
 const moved = (box: Rect, scale: number, by: Point): Rect => ({
@@ -144,12 +151,12 @@ function largest(found: Skeleton, room: Room): { scale: number; by: Point } {
   return best
 }
 
-/** The drive line in its room: as large as it goes, in the direction that reads best. */
-export function place(drive: Drive, room: Room): Placement {
+/** The drive line in its room: as large as it goes, in the direction that reads best; the motor's table as high as said, m. */
+export function place(drive: Drive, room: Room, table = 0.9 * drive.shell): Placement {
   const two = drive.stages.length > 1
   const tries = two ? FIRST.flatMap((one) => SECOND.map((other) => [one, other])) : SINGLE.map((one) => [one])
   const rated = tries.map((directions, n) => {
-    const found = skeleton(drive, directions)
+    const found = skeleton(drive, directions, table)
     const { scale, by } = largest(found, room)
     const rank = two ? Math.floor(n / SECOND.length) + (n % SECOND.length) : n
     return { found, scale, by, rating: scale * (1 - WORTH * rank) * (1 - 0.5 * Math.min(1, found.overlap)) }

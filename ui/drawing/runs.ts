@@ -32,7 +32,8 @@ export const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.
 export function runsOf(one: Wheel, other: Wheel): Runs {
   const centres = Math.max(distance(one.at, other.at), one.r + other.r)
   const small = smallWrap(2 * one.r, 2 * other.r, centres)
-  const wraps = one.r <= other.r ? ([small, 2 * Math.PI - small] as const) : ([2 * Math.PI - small, small] as const)
+  const wraps =
+    one.r <= other.r ? ([small, 2 * Math.PI - small] as const) : ([2 * Math.PI - small, small] as const)
   const axis = Math.atan2(other.at.y - one.at.y, other.at.x - one.at.x)
   const angles = [axis + wraps[1] / 2, axis - wraps[1] / 2]
   return { wraps, straight: angles.map((angle) => [on(one, angle), on(other, angle)] as const) }

@@ -10,9 +10,11 @@ export interface ScaleBar {
 
 const INCH = 0.0254
 const LENGTHS = {
-  us: [1, 2, 3, 6, 12, 24, 48, 96, 192].map((inches) => [inches * INCH, `${inches}${NBSP}in`] as const),
+  us: [0.25, 0.5, 1, 2, 3, 6, 12, 24, 48, 96, 192].map(
+    (inches) => [inches * INCH, `${inches}${NBSP}in`] as const,
+  ),
   metric: [
-    ...[20, 50, 100, 200, 300, 500].map((mm) => [mm / 1000, `${mm}${NBSP}mm`] as const),
+    ...[5, 10, 20, 50, 100, 200, 300, 500].map((mm) => [mm / 1000, `${mm}${NBSP}mm`] as const),
     ...[1, 2, 5].map((m) => [m, `${m}${NBSP}m`] as const),
   ],
 } as const

@@ -20,7 +20,9 @@ export function driveSentence(drive: Drive, units: Units): string {
   const length = (metres: number) => told(metres, 'length', units)
   const ratio = drive.stages.reduce((product, { driving, driven }) => (product * driven) / driving, 1)
   const stages = drive.stages
-    .map(({ driving, driven, centres }) => `${length(driving)} on ${length(driven)}, ${length(centres)} apart`)
+    .map(
+      ({ driving, driven, centres }) => `${length(driving)} on ${length(driven)}, ${length(centres)} apart`,
+    )
     .join(', then by a jackshaft ')
   return `Drive line, to scale: ${motor} drives the ${machine} by a belt, ${stages}, ${ratioText(ratio)}.`
 }

@@ -26,6 +26,12 @@ export class BeltFacts extends LitElement {
         grid-template-columns: repeat(auto-fit, minmax(min(100%, calc(340px * var(--k))), 1fr));
         gap: 12px 40px;
       }
+      h3 {
+        margin-bottom: 8px;
+      }
+      button {
+        flex: none;
+      }
       h4 {
         margin-bottom: 4px;
         font: var(--type-chart-title);

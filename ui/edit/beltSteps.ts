@@ -26,8 +26,11 @@ export class BeltSteps extends LitElement {
         gap: 0 16px;
       }
       li .fields {
-        flex: 1 1 calc(320px * var(--k));
+        flex: 0 1 calc(400px * var(--k));
         grid-template-columns: repeat(2, minmax(0, calc(190px * var(--k))));
+      }
+      li button {
+        margin-bottom: 16px;
       }
       .use {
         max-width: calc(190px * var(--k));

@@ -3,6 +3,7 @@ import { beltLength } from '../../sim/belting/geometry.ts'
 import { stockBelt } from '../../sim/belting/stock.ts'
 import { beltOf, hasJackshaft, stagesOf } from '../../sim/parts/belt.ts'
 import type { Input } from '../../sim/scenario.ts'
+import { beltSize } from '../../sim/say/drive.ts'
 import { NBSP, show } from '../../sim/say/number.ts'
 import type { FormState } from './field.ts'
 
@@ -33,7 +34,7 @@ export function beltWords({ path, text }: Input, { asked, units }: FormState): O
     if (text !== '') return { placeholder: '', helper: `Shafts ${size(centres).told} apart.` }
     const sold = stockBelt(driving, driven, centres)
     const nearest = sold
-      ? ` Sold nearest: ${size(sold.length).told}, shafts ${size(sold.centres).told} apart.`
+      ? ` Sold nearest: ${beltSize(sold.length, units)}, shafts ${size(sold.centres).told} apart.`
       : ''
     return { placeholder: length.number, helper: `Left open: ${length.told} fits.${nearest}` }
   }

@@ -13,6 +13,7 @@ import { panelStyle } from './panelStyle.ts'
 import { type ReadingPath, readingKind } from './readings.ts'
 import './beltFacts.ts'
 import './beltSteps.ts'
+import './dutyPattern.ts'
 import './dutySteps.ts'
 import './readingRows.ts'
 
@@ -115,7 +116,8 @@ export class StationPanel extends LitElement {
       <div role="group" aria-label=${STATIONS[station]}>
         ${this.laid(this.groups)}
         ${station === 'belt' && job ? html`<belt-facts .job=${job} .units=${form.units}></belt-facts>` : nothing}
-        ${station === 'machine' ? html`<section><duty-steps .form=${form}></duty-steps></section>` : nothing}
+        ${station === 'machine' ? html`<section><duty-steps .form=${form}></duty-steps></section>
+              <section><duty-pattern></duty-pattern></section>` : nothing}
       </div>`
   }
 }

@@ -1,15 +1,21 @@
 // What the page holds of a study: how far it has got, the newest there is and what that is of, or why there is none.
 import type { Advice } from '../../sim/advise.ts'
 import type { AgainstOld } from '../../sim/rival/picture.ts'
+import type { LimitsStudy } from '../../sim/studies/limits.ts'
+import type { Facts } from '../../sim/lessons.ts'
+import type { HeatMap } from '../../sim/studies/map.ts'
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
 import type { GridShown } from './grid.ts'
 
 /** The studies the page keeps up, and what each comes to. */
 export interface Kept {
   ratio: RatioStudy
+  map: HeatMap
   against: AgainstOld
+  limits: LimitsStudy
   advice: Advice
   grid: GridShown
+  lesson: readonly Facts[]
 }
 export type StudyName = keyof Kept
 
@@ -28,7 +34,15 @@ export interface Work<T> {
 export type Works = { readonly [N in StudyName]: Work<Kept[N]> }
 
 const NONE = { wanted: false, working: null, result: null, key: '', halted: null, why: null }
-export const NO_WORKS: Works = { ratio: NONE, against: NONE, advice: NONE, grid: NONE }
+export const NO_WORKS: Works = {
+  ratio: NONE,
+  map: NONE,
+  against: NONE,
+  limits: NONE,
+  advice: NONE,
+  grid: NONE,
+  lesson: NONE,
+}
 
 /** Another job on the page: what was studied is of no use to anybody; what was looked at still is. */
 export const forgotten = (works: Works): Works =>

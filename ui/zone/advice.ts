@@ -3,13 +3,14 @@ import { html, LitElement, nothing, type TemplateResult } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Advice } from '../../sim/advise.ts'
 import { SYMPTOMS, type Symptom } from '../../sim/advise/symptoms/names.ts'
-import { adviceWords, ALL_WELL, type Button, type Told } from '../../sim/say/advice.ts'
+import { adviceWords, ALL_WELL } from '../../sim/say/advice.ts'
 import { SYMPTOM_WORDS, suspectWords, verdictWords, worthALine } from '../../sim/say/symptoms.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { wish } from '../events.ts'
 import type { Work } from '../study/work.ts'
 import { base, buttons } from '../style/base.ts'
 import { adviceStyle } from './adviceStyle.ts'
+import { findingList } from './findings.ts'
 import { secondStyle } from './second.ts'
 import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
@@ -27,34 +28,6 @@ export class AdviceZone extends LitElement {
   // Not sooner: an element that was there before its module has no properties until then.
   protected firstUpdated(): void {
     if (!this.work.wanted) wish(this, { kind: 'want study', study: 'advice' })
-  }
-
-  private tries(told: Told, first: boolean): readonly TemplateResult[] {
-    const { leads } = told
-    return [
-      ...told.buttons.map(
-        ({ label, name, changes }: Button, index) =>
-          html`<button class=${first && index === 0 ? 'main' : 'act'}
-            @click=${() => wish(this, { kind: 'try', name, changes })}>${label}</button>`,
-      ),
-      ...(leads === null
-        ? []
-        : 'zone' in leads
-          ? [html`<a class="button act" href="#${leads.zone}">${leads.label}</a>`]
-          : [
-              html`<button class="act"
-                @click=${() => wish(this, { kind: 'go to field', path: leads.path })}>${leads.label}</button>`,
-            ]),
-    ]
-  }
-
-  private row(told: Told, first: boolean): TemplateResult {
-    return html`<li class=${told.severity}>
-      <p class="kind">${told.kind}</p>
-      <div class="what"><h3>${told.headline}</h3><p>${told.text}</p></div>
-      <p class="figure">${told.figure === '' ? nothing : html`<strong>${told.figure}</strong> <span>${told.note}</span>`}</p>
-      <div class="tries">${this.tries(told, first)}</div>
-    </li>`
   }
 
   private symptoms(advice: Advice): TemplateResult {
@@ -89,7 +62,7 @@ export class AdviceZone extends LitElement {
     return html`${studyLine(this, 'advice', this.work, this.stale, 'Advice', 'Trying cures on the whole job')}
       ${
         advice
-          ? html`<ol class="findings">${told.map((each, index) => this.row(each, index === 0))}</ol>
+          ? html`<div ?inert=${this.stale}>${findingList(this, told)}</div>
             ${told.length === 0 ? html`<p class="said">${ALL_WELL}</p>` : nothing} ${this.symptoms(advice)}`
           : nothing
       }`

@@ -4,7 +4,7 @@ import { css } from 'lit'
 export const adviceStyle = css`
   .findings > li {
     display: grid;
-    grid-template-columns: calc(88px * var(--k)) minmax(0, 66ch) minmax(calc(150px * var(--k)), 1fr) calc(
+    grid-template-columns: calc(88px * var(--k)) minmax(0, 72ch) minmax(calc(150px * var(--k)), 1fr) calc(
         190px * var(--k)
       );
     gap: 0 32px;
@@ -19,8 +19,8 @@ export const adviceStyle = css`
   .what h3 {
     font: var(--type-button);
   }
-  .danger .kind,
-  .damage .kind {
+  [data-severity='danger'] .kind,
+  [data-severity='damage'] .kind {
     color: var(--bad);
   }
   .what p {
@@ -94,12 +94,13 @@ export const adviceStyle = css`
       gap: 4px 24px;
     }
     .kind,
+    .what,
     .figure {
       grid-column: 1;
     }
     .tries {
       grid-column: 2;
-      grid-row: 2 / span 2;
+      grid-row: 1 / span 3;
     }
     .figure strong {
       display: inline;

@@ -51,7 +51,7 @@ export class AnswerZone extends LitElement {
         border-left: 3px solid var(--hatch);
       }
       .waiting {
-        min-height: 420px;
+        min-height: 216px;
         font: var(--type-answer);
         color: var(--ink2);
       }
@@ -61,6 +61,11 @@ export class AnswerZone extends LitElement {
         }
         .sentence {
           max-width: 34ch;
+        }
+      }
+      @media (max-width: 759.98px) {
+        .waiting {
+          min-height: 300px;
         }
       }
       safety-strip {

@@ -75,7 +75,12 @@ export class DriveLine extends LitElement {
     const { asked, motor } = form
     const drive = driveOf(asked, (motor && identify(motor, USUAL)?.mass) ?? USUAL_MASS)
     const sheet = sheetOf(drive, { width, k, narrow: PHONE.matches })
-    this.drawing = { drive, sheet, annotations: annotate(drive, sheet, form.units), labels: insetLabels(drive, sheet) }
+    this.drawing = {
+      drive,
+      sheet,
+      annotations: annotate(drive, sheet, form.units),
+      labels: insetLabels(drive, sheet),
+    }
   }
 
   private now(): Moment | null {
@@ -127,13 +132,19 @@ export class DriveLine extends LitElement {
   private entered(): void {
     const path = this.open
     setTimeout(() => {
-      if (this.open === path && !this.form.problems.some((problem) => problem.path === path)) void this.turn(null)
+      if (this.open === path && !this.form.problems.some((problem) => problem.path === path))
+        void this.turn(null)
     })
   }
 
   private left = (event: FocusEvent) => {
     const { relatedTarget, currentTarget } = event
-    if (currentTarget instanceof Node && relatedTarget instanceof Node && currentTarget.contains(relatedTarget)) return
+    if (
+      currentTarget instanceof Node &&
+      relatedTarget instanceof Node &&
+      currentTarget.contains(relatedTarget)
+    )
+      return
     if (document.hasFocus()) this.open = null
   }
 

@@ -115,25 +115,24 @@ export class GridZone extends LitElement {
     const at = Math.min(this.cell, points.length - 1)
     const one = (n: number) => {
       const point = points[n]
-      if (!point) return html`<td class="waiting">…</td>`
+      if (!point) return html`<td><span>…</span></td>`
       const changes = changesAt(spec, n)
       const name = crossingName(scenario, changes)
       const now = n % columns === here.x && Math.floor(n / columns) === here.y
       const none = !point.ok || point.figures[figure] === null
       return html`<td class=${now ? 'now' : ''}>
         <button class=${none ? 'none' : ''} style="--tint: ${shades[n]}%" tabindex=${n === at ? 0 : -1} ?disabled=${!point.ok}
-          aria-label="${name}: ${cellSentence(figure, point, units)}${now ? ', as it is now' : ''}"
           @focus=${() => {
             this.cell = n
           }}
-          @click=${() => wish(this, { kind: 'try', name, changes })}>${cellWords(figure, point, units)}</button>
+          @click=${() => wish(this, { kind: 'try', name, changes })}>${cellWords(figure, point, units)}<i class="unseen">, ${cellSentence(figure, point, units)}: ${name}${now ? ', as it is now' : ''}</i></button>
       </td>`
     }
     return html`<p class="said">${gridSentence(spec, points, figure, units)}</p>
+      <p class="note">${figureWords(figure, units)}. Across: ${axisWords(scenario, x.path)}. Down: ${axisWords(scenario, y.path)}. Press a cell to make it a variant.</p>
       <div class="cells">
-        <table @keydown=${(event: KeyboardEvent) => this.move(event, columns, y.texts.length)}>
-          <caption>${figureWords(figure, units)}. Across: ${axisWords(scenario, x.path)}. Down: ${axisWords(scenario, y.path)}. Press a cell to make it a variant.</caption>
-          <thead><tr><td></td>${x.texts.map((text) => html`<th scope="col">${valueWords(scenario, x.path, text)}</th>`)}</tr></thead>
+        <table aria-label=${figureWords(figure, units)} @keydown=${(event: KeyboardEvent) => this.move(event, columns, y.texts.length)}>
+          <thead><tr><td class="corner"></td>${x.texts.map((text) => html`<th scope="col">${valueWords(scenario, x.path, text)}</th>`)}</tr></thead>
           <tbody>
             ${y.texts.map(
               (text, row) =>

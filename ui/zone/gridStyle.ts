@@ -2,8 +2,14 @@
 import { css } from 'lit'
 
 export const gridStyle = css`
+  :host {
+    margin-top: 28px;
+  }
   h3 {
     font: var(--type-chart-title);
+  }
+  p.note {
+    margin: 4px 0;
   }
   .fields {
     display: flex;
@@ -49,11 +55,6 @@ export const gridStyle = css`
     font: var(--type-note);
     font-variant-numeric: tabular-nums lining-nums;
   }
-  caption {
-    padding: 4px 0;
-    text-align: left;
-    color: var(--ink2);
-  }
   th {
     padding: 4px 8px 4px 0;
     font-weight: 400;
@@ -76,11 +77,21 @@ export const gridStyle = css`
     outline: 2px solid var(--ink);
     outline-offset: -2px;
   }
-  td button {
+  td.corner {
+    border: 0;
+  }
+  td button,
+  td span {
+    display: flex;
+    align-items: center;
+    justify-content: center;
     width: 100%;
-    min-width: calc(58px * var(--k));
+    min-width: calc(72px * var(--k));
     min-height: calc(34px * var(--k));
     padding: 2px 6px;
+  }
+  td button {
+    position: relative;
     border: 0;
     border-radius: 0;
     background: color-mix(in srgb, var(--act) var(--tint, 0%), var(--paper));
@@ -99,10 +110,8 @@ export const gridStyle = css`
     outline: var(--focus-ring);
     outline-offset: -3px;
   }
-  td.waiting {
-    padding: 2px 6px;
+  td span {
     color: var(--ink3);
-    text-align: center;
   }
   @media (max-width: 759.98px) {
     select,
@@ -117,7 +126,8 @@ export const gridStyle = css`
     table {
       width: 100%;
     }
-    td button {
+    td button,
+    td span {
       min-width: 0;
       min-height: 44px;
       padding: 2px;

@@ -1,6 +1,7 @@
 // Pulleys that are sold and do the job, each with its button: one stage, or two where one cannot.
 import { html, nothing, type TemplateResult } from 'lit'
 import { percent, ratioText, told } from '../../sim/say/number.ts'
+import { whyWords } from '../../sim/say/ratio.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
 import type { Trial } from '../../sim/studies/ratio/trial.ts'
@@ -44,9 +45,25 @@ export function pairs(from: EventTarget, study: RatioStudy, units: Units): Templ
   const { twoStages, toothed } = study
   // What is there already is no proposal.
   const news = study.pairs.filter(({ buys }) => buys > 0)
-  if (news.length + twoStages.length === 0) return nothing
+  const others = study.steps.filter(({ inUse }) => !inUse)
+  if (news.length + twoStages.length + others.length === 0) return nothing
   const length = (size: number) => told(size, 'length', units)
+  const steps = html`<h3>The other steps of its pulleys</h3>
+    <ul>
+      ${others.map((step) =>
+        offer(
+          from,
+          step.variant,
+          step.trial,
+          [step.trial.faults[0] ? whyWords(step.trial.faults[0], study, units) : 'works'],
+          'Use this step',
+          units,
+        ),
+      )}
+    </ul>`
+  if (news.length + twoStages.length === 0) return html`<div class="pairs">${steps}</div>`
   return html`<div class="pairs">
+    ${others.length > 0 ? steps : nothing}
     <h3>Pulleys that are sold</h3>
     <p class="note">Each tried on the whole job.${toothed ? ' Toothed pulleys come by teeth: take the nearest.' : ''}</p>
     <ul>

@@ -76,6 +76,13 @@ export const tagStyle = css`
   .panel quantity-field {
     margin-bottom: 0;
   }
+  /* On the page a button stands where the drawing has a tag. */
+  @media screen {
+    .tag-frame,
+    .tag-text {
+      display: none;
+    }
+  }
   /* On paper the drawing fits the sheet's width as a whole. */
   @media print {
     .drawing {

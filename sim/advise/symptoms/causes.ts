@@ -48,7 +48,7 @@ export const CANDIDATES: Readonly<Record<Symptom, readonly Candidate[]>> = {
   trips: [
     load('air', 5, 'fanMissing', 'dirty', 'enclosed', 'fanUseless'),
     load('gearing', 4, 'horsepower', 'range'),
-    load('lumpy', 4.5, 'lumpy', 'bareBridge'),
+    load('lumpy', 5.5, 'lumpy', 'bareBridge'),
     load('work', 3, 'peak', 'tooHot', 'tooSmall'),
     fault('dust', 3),
     fault('switch', 2),

@@ -1,7 +1,17 @@
 // Sentences about controller and cutoff.
 import type { FindingName } from '../../advise/finding.ts'
 import { clockTime, told } from '../number.ts'
-import { cureSentences, followWords, has, joined, machineOf, type Say, say, type Telling } from './words.ts'
+import {
+  amount,
+  cureSentences,
+  followWords,
+  has,
+  joined,
+  machineOf,
+  type Say,
+  say,
+  type Telling,
+} from './words.ts'
 
 /** What neither current limit nor fuse does for a winding. */
 const limitWords = (t: Telling): string =>
@@ -17,6 +27,12 @@ const unguarded = (t: Telling): string => {
   return over > 0
     ? `In this job it gets to ${say(t, 'winding')}, and its class allows ${say(t, 'limit')}.`
     : `This job takes it to ${say(t, 'winding')}; a jam, a blocked vent or a hot day would go on from there.`
+}
+
+/** How often it opens, where that is more than once. */
+const openings = (t: Telling): string => {
+  const times = amount(t, 'times')
+  return times > 1 ? `; it opens ${times === 2 ? 'twice' : `${say(t, 'times')} times`} in the job` : ''
 }
 
 export const controlWords = {
@@ -72,9 +88,9 @@ export const controlWords = {
   restarts: (t) => ({
     headline: `Stop the ${machineOf(t)} from restarting by itself.`,
     text: joined(
-      `The cutoff recloses at ${clockTime(t.finding.evidence.recloses.value)} and the ${machineOf(t)} starts, with whatever hand is in it${t.finding.evidence.times.value > 1 ? `; it opens ${say(t, 'times')} times in the job` : ''}. A no-volt release keeps it off until start is pressed; until there is one, unplug before you reach in.`,
+      `The cutoff recloses at ${clockTime(t.finding.evidence.recloses.value)} and the ${machineOf(t)} starts, with whatever hand is in it${openings(t)}. A no-volt release keeps it off until start is pressed; until there is one, unplug before you reach in.`,
       t.finding.after !== null &&
-        'A drive that never opens has nothing to restart, but a blocked vent or a jam will.',
+        'Cured as said above it never opens; a blocked vent or a jam would still open it.',
     ),
     figure: clockTime(t.finding.evidence.recloses.value),
     note: 'unattended restart',

@@ -1,6 +1,7 @@
 // Sentences about air and heat.
 import type { FindingName } from '../../advise/finding.ts'
-import { NBSP, percent } from '../number.ts'
+import { TOUCH_C } from '../../advise/air.ts'
+import { NBSP, percent, told } from '../number.ts'
 import {
   cureSentences,
   followWords,
@@ -76,7 +77,7 @@ export const heatWords = {
   }),
   touch: (t) => ({
     headline: 'Keep hands off the frame.',
-    text: `It gets to ${say(t, 'frame')}: bare metal over 60${NBSP}°C burns within a minute. Hot to the hand is healthy all the same, and the shell says little of the winding, at ${say(t, 'winding')}: it goes on rising after switching off. Too hot to touch within a minute would be a fault, since that takes ${watts(amount(t, 'minute'))} into the frame.`,
+    text: `It gets to ${say(t, 'frame')}: bare metal over ${told(TOUCH_C, 'temperature', t.units)} burns within a minute. Hot to the hand is healthy all the same, and the shell says little of the winding, at ${say(t, 'winding')}: it goes on rising after switching off. Too hot to touch within a minute would be a fault, since that takes ${watts(amount(t, 'minute'))} into the frame.`,
     figure: say(t, 'frame'),
     note: 'hottest frame',
   }),

@@ -73,7 +73,7 @@ export const supplyWords = {
   }),
   noEarth: (t) => ({
     headline: 'Earth the motor, the machine and the controller’s case.',
-    text: `Nothing is earthed, and up to ${say(t, 'volts')} from the mains stand on the brushes: one worn wire makes the whole ${machineOf(t)} live, and no breaker opens. Run one earth wire to the frame, the machine and the case, and never to a motor lead. ${CODE}`,
+    text: `Nothing is earthed, and up to ${say(t, 'volts')} stand on the brushes: one worn wire makes the whole ${machineOf(t)} live, and no breaker opens. Run one earth wire to the frame, the machine and the case, and never to a motor lead. ${CODE}`,
     figure: say(t, 'volts'),
     note: 'on a frame nobody earthed',
   }),

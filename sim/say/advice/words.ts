@@ -80,6 +80,7 @@ export function outcomeWords(then: Outcome, job: Job, now: Outcome, units: Units
 /** How a cure's name begins a sentence, where it is not "With the shaft fan". */
 const LEADS: readonly (readonly [RegExp, string])[] = [
   [/^Ratio /, 'At ratio '],
+  [/^Step /, 'On step '],
   [/^Jackshaft, /, 'With a jackshaft, '],
   [/^Supply /, 'With a supply '],
   [/^Current /, 'With a current '],
@@ -93,13 +94,14 @@ const LEADS: readonly (readonly [RegExp, string])[] = [
 
 function leadOf(name: string): string {
   const found = LEADS.find(([pattern]) => pattern.test(name))
-  return found ? name.replace(found[0], found[1]) : name
+  const lead = found ? name.replace(found[0], found[1]).trimEnd() : name
+  return lead.includes(',') && !lead.endsWith(',') ? `${lead},` : lead
 }
 
 /** "With the shaft fan the cutoff never opens …" */
 export function cureSentence({ name, outcome, whole }: Cure, { job, now, units }: Telling): string {
   if (!outcome) return ''
-  return `${leadOf(name).trimEnd()} ${outcomeWords(outcome, job, now, units)}${whole ? '' : '; that is not enough by itself'}.`
+  return `${leadOf(name)} ${outcomeWords(outcome, job, now, units)}${whole ? '' : '; that is not enough by itself'}.`
 }
 
 /** Every cure in a sentence of its own. */
@@ -108,7 +110,7 @@ export const cureSentences = (telling: Telling): string =>
 
 /** Where the finding is healed by one that stands before it. */
 export const followWords = ({ finding }: Telling): string =>
-  finding.after === null || finding.kind === 'Safety' ? '' : 'What is said above makes an end of this too.'
+  finding.after === null || finding.kind === 'Safety' ? '' : 'The cure above is enough for this too.'
 
 /** The number that counts where heat does: where the best cure settles, against what it is now. */
 export function heatFigure({ finding, job, now, units }: Telling): Pick<Words, 'figure' | 'note'> {
@@ -132,6 +134,10 @@ export function heatFigure({ finding, job, now, units }: Telling): Pick<Words, '
 export function gearedWords({ finding, now, units }: Telling): string {
   const then = finding.cures.find(({ outcome }) => outcome !== null)?.outcome
   if (!then) return ''
-  const heat = (outcome: Outcome) => percent(outcome.copper / Math.max(outcome.work, 1))
-  return `At ${ratioText(then.ratio)} the cut takes ${told(then.workAmps, 'current', units)}, not ${told(now.workAmps, 'current', units)}: ${brief(Number(((then.workAmps / now.workAmps) ** 2).toPrecision(2)))} times the copper heat. Heat in the copper is ${heat(now)} of the work done now, and ${heat(then)} then. The price is top speed: ${told(then.topSpeed, 'angular speed', units)}, not ${told(now.topSpeed, 'angular speed', units)}.`
+  const share = ({ copper, work }: Outcome) => copper / Math.max(work, 1)
+  const heat =
+    share(now) > 1
+      ? `More goes into heat in the copper now than into the work; then it is ${percent(share(then))} of it`
+      : `Heat in the copper is ${percent(share(now))} of the work done now, and ${percent(share(then))} then`
+  return `At ${ratioText(then.ratio)} the cut takes ${told(then.workAmps, 'current', units)}, not ${told(now.workAmps, 'current', units)}: ${brief(Number(((then.workAmps / now.workAmps) ** 2).toPrecision(2)))} times the copper heat. ${heat}. The price is top speed: ${told(then.topSpeed, 'angular speed', units)}, not ${told(now.topSpeed, 'angular speed', units)}.`
 }

@@ -1,6 +1,6 @@
 // A cut held on and on: how long from one state, and what a rest makes of another; the margin to either limit.
 import { clock } from '../../clock.ts'
-import { coldStart, heatOf } from '../../cycles/turn.ts'
+import { coldStart } from '../../cycles/turn.ts'
 import type { Phase } from '../../duty.ts'
 import { classLimitC } from '../../handbook/insulation.ts'
 import type { Job } from '../../job.ts'
@@ -9,7 +9,7 @@ import { assemble, FLOWS, type Parts, STATE } from '../../plant.ts'
 import { type Progress, run } from '../../run.ts'
 
 /** What ends a run: the cutoff opens, the winding passes its class, or is destroyed; null: nothing did. */
-export type Ends = 'opens' | 'class' | 'destroyed' | null
+type Ends = 'opens' | 'class' | 'destroyed' | null
 
 export interface Held {
   readonly seconds: number
@@ -54,7 +54,16 @@ function* through(job: Job, states: Float64Array, seconds: number, toFirstOpenin
   }
 }
 
-/** Runs a cut from these states until a limit ends it, or for so many seconds at most. */
+/** A machine is started before it cuts: the same warmth, at the asked speed. */
+function atSpeed({ parts }: Job, phase: Phase, states: Float64Array): Float64Array {
+  const { ratio, slip } = assemble(parts)
+  const at = states.slice()
+  at[STATE.speed] = phase.speed * ratio
+  if (slip) at[STATE.spindle] = at[STATE.speed] / ratio
+  return at
+}
+
+/** Runs a cut from the warmth of these states, up to speed, until a limit ends it or for so many seconds at most. */
 export function* held(job: Job, phase: Phase, states: Float64Array, most: number): Generator<Progress, Held> {
   const long = { ...phase, seconds: most }
   const { cutoff, winding } = job.parts
@@ -67,7 +76,8 @@ export function* held(job: Job, phase: Phase, states: Float64Array, most: number
     frameC: at[STATE.frameC],
     amps: at[STATE.current],
   })
-  const guarded = yield* through(withCutoff(job, cutoff, long), states, most)
+  const at = atSpeed(job, phase, states)
+  const guarded = yield* through(withCutoff(job, cutoff, long), at, most)
   const cool = guarded.peaks.windingC.value <= limitC
   if (cool && guarded.states) return result(guarded.t, guarded.open ? 'opens' : null, guarded.states)
   // The class is watched as a cutoff would be that feels nothing but the winding, and at once.
@@ -78,7 +88,7 @@ export function* held(job: Job, phase: Phase, states: Float64Array, most: number
     windingShare: 1,
     lag: 0.05,
   }
-  const from = states.slice()
+  const from = at.slice()
   from[STATE.switchC] = from[STATE.windingC]
   const watched = yield* through(withCutoff(job, feeler, long), from, guarded.t)
   return watched.states
@@ -111,9 +121,6 @@ export function* rested(
 export function* marginAfter(job: Job, phase: Phase, seconds: number): Generator<Progress, number> {
   const bridged: Cutoff = { ...job.parts.cutoff, fitted: 'none' }
   const one = withCutoff(job, bridged, { ...phase, seconds })
-  const { peaks } = yield* through(one, cold(job), seconds)
+  const { peaks } = yield* through(one, atSpeed(job, phase, cold(job)), seconds)
   return marginOf(job.parts, peaks.windingC.value, peaks.switchC.value)
 }
-
-/** Winding, frame and switch of states, °C. */
-export const warmth = (states: Float64Array): Float64Array => heatOf(states).slice()

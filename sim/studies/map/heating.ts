@@ -18,6 +18,10 @@ const ABSOLUTE = Float64Array.of(KELVIN, KELVIN, KELVIN, SPEED)
 /** Temperature step of the differences, K. */
 const STEP = 1e-4
 
+/** Everything that turns, at the motor's shaft, kg·m²: a belt that may slip carries it all the same. */
+export const turning = ({ rotor, machine, ratio }: Plant): number =>
+  rotor.inertia + rotor.flywheel + machine.inertia / (ratio * ratio)
+
 /** The motor of a plant held at an asked motor speed, rad/s. States: winding, frame, switch, °C; and motor speed. */
 export interface Heating {
   readonly drive: WarmingDrive
@@ -42,8 +46,8 @@ export interface Heating {
 }
 
 export function heating(plant: Plant, asked: number): Heating {
-  const { winding, rotor, heat, cutoff, controller, machine, ratio } = plant
-  const inertia = rotor.inertia + rotor.flywheel + machine.inertia / (ratio * ratio)
+  const { winding, rotor, heat, cutoff, controller } = plant
+  const inertia = turning(plant)
   const most = controller.currentLimit
   const air: Air = { windingToAir: 0, frameToAir: 0 }
   const drive = warmingDrive(plant)

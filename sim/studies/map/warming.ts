@@ -24,7 +24,7 @@ export interface MapPoint {
   /** Spindle speed it comes to while cold, rad/s, and what keeps it from the asked one. */
   readonly speed: number
   readonly limit: DriveLimit
-  /** When the current limit is reached and the speed gives way, s; 0: from the start; Infinity: never. */
+  /** When the current limit is reached for good and the speed gives way, s; 0: it never came up; Infinity: never. */
   readonly limitedAt: number
   /** Where it would settle with the cutoff left alone, °C; null: it does not, or not at its speed. */
   readonly settled: Warm | null
@@ -48,8 +48,8 @@ const FIRST_STEP = 20
 const FIRST_SLIP = 0.01
 /** Nothing that happens later than a month is looked for, s. */
 const MONTH = 30 * 86400
-/** Times the speed may give way and come back; more is to and fro about the limit. */
-const TURNS = 20
+/** Ways it may run one after the other: up by the ramp or the amps, at its speed, giving way. */
+const TURNS = 4
 /** A cut that has let go: under this share of its torque (as in steady/drive.ts). */
 const STALL = 0.95
 
@@ -105,6 +105,10 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     return root(over, runs.tOld, runs.t, before, over(runs.t), 1e-6 * (runs.t - runs.tOld))
   }
 
+  /** In sight of its speed, with amps to spare. */
+  const cameUp = ([windingC, frameC, , w]: Float64Array) =>
+    w > asked / 2 && drive.driven(asked, w, windingC, frameC) < controller.currentLimit
+
   function point(torque: number): MapPoint {
     const over = overAmps(torque) > 0
     const running = drive.speed
@@ -116,8 +120,14 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     let limitedAt = Infinity
     const end = (seconds: number, ends: MapEnd): MapPoint => ({ ...found, seconds, ends, classAt, limitedAt })
     if (fitted && coldC >= cutoff.opensAt) return end(0, 'opens')
+    // Running up at one go where it is soon over; else by the ramp, or by what amps there are.
+    const up = over ? null : runUp(plant, running, atShaft, motor.inertia, motor.left)
+    // A long run-up may be too much for a motor that would bear the speed once it has it.
     const stays =
-      settled !== null && settled.windingC < DESTROYED_C && !(fitted && settled.switchC >= cutoff.opensAt)
+      up !== null &&
+      settled !== null &&
+      settled.windingC < DESTROYED_C &&
+      !(fitted && settled.switchC >= cutoff.opensAt)
     if (stays && settled.windingC <= limitC) return end(Infinity, null)
 
     motor.hold(torque)
@@ -125,36 +135,31 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     const y = Float64Array.of(coldC, coldC, coldC, 0)
     let ramping = false
     let atLimit = over
+    let comingUp = !over
     if (over) {
       limitedAt = 0
       if (cold.limit === 'stall') y[3] = cold.motor
     } else {
-      // Running up at one go where it is soon over; else by the ramp, or by what amps there are.
-      const up = runUp(plant, running, atShaft, motor.inertia, motor.left)
       motor.ramp(up ? 0 : controller.ramp)
       if (up) y.set([up.windingC, up.frameC, up.switchC])
       t = up?.seconds ?? 0
       atLimit = motor.look(coldC, coldC)
       ramping = !up && !atLimit
-      if (atLimit) motor.hold(torque)
+      if (atLimit) {
+        motor.hold(torque)
+        limitedAt = 0
+      }
     }
     for (let turn = 0; turn < TURNS; turn++) {
       const stepper = atLimit ? gives : runs
       const until = ramping ? rampEnds : MONTH
-      const back: Crossing = { state: 3, level: running, direction: 1 }
-      const watch = [
-        destroyed,
-        ...(fitted ? [opens] : []),
-        ...(atLimit ? [back] : []),
-        ...(classAt === Infinity ? [passes] : []),
-      ]
+      const watch = [destroyed, ...(fitted ? [opens] : []), ...(classAt === Infinity ? [passes] : [])]
       const firstStep = ramping ? rampEnds : atLimit && cold.limit !== 'stall' ? FIRST_SLIP : FIRST_STEP
       stepper.start(t, atLimit ? y : y.subarray(0, 3), firstStep)
       for (;;) {
         const move = advance(stepper, until, watch)
         if (move.kind === 'failed') return end(Infinity, null)
-        const gone =
-          !atLimit && !ramping && motor.look(stepper.y[0], stepper.y[1]) ? gaveWay() : Infinity
+        const gone = !atLimit && !ramping && motor.look(stepper.y[0], stepper.y[1]) ? gaveWay() : Infinity
         if (gone <= (move.kind === 'crossing' ? move.t : stepper.t)) {
           t = gone
           stepper.interpolate(t, y.subarray(0, 3))
@@ -162,10 +167,20 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
           motor.look(y[0], y[1])
           y[3] = drive.speed
           atLimit = true
+          comingUp = false
           limitedAt = Math.min(limitedAt, t)
           break
         }
-        if (move.kind === 'step') continue
+        if (move.kind === 'step') {
+          // Held up by the amps it has come to its speed once the volts drive fewer.
+          if (!(atLimit && comingUp && cameUp(stepper.y))) continue
+          t = stepper.t
+          y.set(stepper.y)
+          atLimit = false
+          limitedAt = Infinity
+          motor.hold(torque)
+          break
+        }
         if (move.kind === 'edge') {
           if (!ramping) return end(Infinity, null)
           t = rampEnds
@@ -177,13 +192,6 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
         const what = watch[move.index]
         if (what === destroyed) return end(move.t, 'burns')
         if (what === opens) return end(move.t, 'opens')
-        if (what === back) {
-          t = move.t
-          y.set(move.y)
-          atLimit = false
-          motor.hold(torque)
-          break
-        }
         classAt = move.t
         if (!fitted) return end(move.t, 'class')
         if (stays) return end(Infinity, null)

@@ -28,8 +28,8 @@ function inBunches({ torque, every, lasts }: Surge, seconds: number, longest: nu
 const TO_SPARE = 0.9
 const HOT = { windingC: 150, frameC: 100 }
 
-/** True where the drive holds the surge for as long as it likes. */
-function holds({ parts }: Job, { speed, cut, surge }: Phase): boolean {
+/** True where the drive holds a step's cut, and its surge for as long as it likes. */
+export function holds({ parts }: Job, { speed, cut, surge }: Phase): boolean {
   const { ratio } = assemble(parts)
   const { controller, supply, winding, rotor, belt, machine } = parts
   const spindle = cutTorque(cut, surge?.torque ?? 0, speed) + idleTorque(machine, speed)

@@ -4,13 +4,15 @@ import { cycleSeconds } from '../../duty.ts'
 import { doubtsOf } from '../../identify/doubts.ts'
 import { USUAL } from '../../identify/assume.ts'
 import { allGiven } from '../../fill.ts'
+import { classLimitC } from '../../handbook/insulation.ts'
 import type { Job } from '../../job.ts'
 import { type Figures, judge } from '../../judge.ts'
 import { judgeCycles } from '../../judgeCycles.ts'
 import type { Accepted } from '../../read.ts'
 import { type Progress, run } from '../../run.ts'
 import type { Scenario } from '../../scenario.ts'
-import { bunched } from './bunched.ts'
+import type { Effort } from '../../trace.ts'
+import { bunched, holds } from './bunched.ts'
 import type { Doubt } from './doubt.ts'
 import { type Draft, made } from './draft.ts'
 import { cutDoubts, inputDoubts, tableDoubts } from './inputs.ts'
@@ -102,33 +104,63 @@ const OFTEN = 10
 /** How far from its place a turn may be run, K: far under the doubt. */
 const LOOSE = 0.5
 
-/** The job up to its first opening, roughly; and the evaluations it took. */
-function* upToOpening(given: Job): Generator<Progress, { figures: Figures; effort: number }> {
-  const job: Job = { ...bunched(given), accuracy: 'rough' }
-  const repeats = job.duty.seconds / cycleSeconds(job.duty)
-  if (repeats > OFTEN && repeats < Infinity) {
+/** What is asked of a run. */
+type Came = Pick<Extract<SurePoint, { ok: true }>, 'fate' | 't' | 'windingC' | 'switchC' | 'effort'>
+
+const repeats = ({ duty }: Job): boolean => {
+  const times = duty.seconds / cycleSeconds(duty)
+  return times > OFTEN && times < Infinity
+}
+
+/** What becomes of a job that cannot stall, from its peaks alone; null where that does not tell when. */
+function* bareFate(job: Job): Generator<Progress, Came | null> {
+  const { peaks, marks, ending, effort } = repeats(job)
+    ? yield* byTurns(job)
+    : (yield* run(job, { toFirstOpening: true, statesOnly: true })).trace
+  const opening = marks.find(({ kind }) => kind === 'opens')
+  const windingC = peaks.windingC.value
+  const came = { windingC, switchC: peaks.switchC.value, effort: effort.rates }
+  if (ending.kind !== 'finished')
+    return { ...came, fate: ending.kind === 'destroyed' ? 'burns' : 'unfinished', t: ending.t }
+  if (opening) return { ...came, fate: 'opens', t: opening.t }
+  return windingC > classLimitC(job.parts.winding.insulation) ? null : { ...came, fate: 'lasts', t: null }
+}
+
+function* byTurns(job: Job) {
+  const { switching, ...found } = yield* cycles(job, { tolerance: LOOSE, toFirstOpening: true, bare: true })
+  return { ...found, marks: switching }
+}
+
+/** The same from every row of the run. */
+function* wholeFate(job: Job): Generator<Progress, Came> {
+  const came = (figures: Figures, { rates }: Effort): Came => ({
+    ...fateOf(figures),
+    windingC: figures.hottestWindingC.value,
+    switchC: figures.hottestSwitchC.value,
+    effort: rates,
+  })
+  if (repeats(job)) {
     const made = yield* cycles(job, { tolerance: LOOSE, toFirstOpening: true })
-    return { figures: judgeCycles(job, made), effort: made.effort.rates }
+    return came(judgeCycles(job, made), made.effort)
   }
   const { trace } = yield* run(job, { toFirstOpening: true })
-  return { figures: judge(job, trace), effort: trace.effort.rates }
+  return came(judge(job, trace), trace.effort)
 }
 
 /** What becomes of a draft. */
 export function* sampled(draft: Draft): Generator<Progress, SurePoint> {
   const whole = made(draft)
   if (!whole) return { ok: false }
-  const { figures, effort } = yield* upToOpening(whole.job)
+  const job: Job = { ...bunched(whole.job), accuracy: 'rough' }
+  const came =
+    (job.duty.phases.every((phase) => holds(job, phase)) && (yield* bareFate(job))) || (yield* wholeFate(job))
   const tells = measuresOf(whole.job).flatMap(({ name, tells }) => {
     const told = tells(whole)
     return told ? [[name, told] as const] : []
   })
   return {
     ok: true,
-    ...fateOf(figures),
-    windingC: figures.hottestWindingC.value,
-    switchC: figures.hottestSwitchC.value,
+    ...came,
     tells: Object.fromEntries(tells),
-    effort,
   }
 }

@@ -38,7 +38,7 @@ const DIRECTIONS: readonly (readonly [number, ...number[]])[] = [
   [42, 1, 3, 7, 3, 13, 59, 17],
 ]
 /** Dimensions that are filled evenly; those after are filled by plain numbers. */
-export const EVEN_DIMENSIONS = DIRECTIONS.length + 1
+const EVEN_DIMENSIONS = DIRECTIONS.length + 1
 
 const BITS = 32
 

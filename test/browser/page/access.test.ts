@@ -134,6 +134,7 @@ it('the keyboard goes through the page in the order it is read', async () => {
     'a',
     'top-bar',
     'zone-letters',
+    'drive-line',
     'answer-zone',
     'station-strip',
     'over-time',

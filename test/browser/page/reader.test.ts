@@ -60,7 +60,7 @@ it('one panel at a time; Escape restores a field, then closes the panel and retu
 it('the scrubber moves by keys, and the drive line follows', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const head = () => page.locator('drive-words .head').textContent()
+  const head = () => page.locator('drive-line .head').textContent()
   const scrubber = page.getByRole('slider', { name: 'Moment of the job' })
   await scrubber.focus()
   await page.keyboard.press('Home')

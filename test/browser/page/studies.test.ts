@@ -83,7 +83,7 @@ it('a study tells how far it is and is given up when told', async () => {
   await page.locator('#F').scrollIntoViewIfNeeded()
   await page.getByRole('progressbar', { name: 'Ratio study' }).waitFor()
   await page.locator('ratio-zone').getByRole('button', { name: 'Cancel' }).click()
-  await page.getByRole('button', { name: 'Work it out', exact: true }).waitFor()
+  await page.locator('ratio-zone').getByRole('button', { name: 'Work it out', exact: true }).waitFor()
   expect(await sentence(page)).toMatch(/^No\./)
   silence(watched)
 })

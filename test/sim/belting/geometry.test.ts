@@ -136,10 +136,15 @@ it('P61, Khurmi & Gupta, Ex 11.1: two stages multiply, and 2 % of slip in each',
 })
 
 it('P62 and O13: a rim at its stress', () => {
-  const { inputs } = publishedCase<Record<string, number>, unknown, Record<string, number>>('P62')
+  const { inputs, published } = publishedCase<
+    Record<string, number>,
+    Record<string, number>,
+    Record<string, number>
+  >('P62')
   const v = rimSpeedFor(inputs.sigma_MPa * 1e6, inputs.rho)
   const { answers, inputs: given } = oracle<Record<string, number>, Record<string, number>>('O13')
   near(v, answers.v_for_sigma_6MPa_rho7250, 1e-11)
+  near((2 * v) / fromUnit(inputs.rpm, 'rpm'), published.D_m_implied, 1e-3)
   near((2 * v) / fromUnit(inputs.rpm, 'rpm'), answers.D_for_that_v_at_600rpm_m, 1e-11)
   near(rimStress(given.rho, given.v_6000fpm), answers.sigma_rim_Pa, 1e-11)
   near(beltSpeed(0.12, fromUnit(5000, 'rpm')), answers.rim_speed_120mm_at_5000rpm, 1e-11)

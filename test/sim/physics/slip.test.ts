@@ -3,7 +3,7 @@ import { expect, it } from 'vitest'
 import { type ReferenceRun, referenceJob } from '../../../scenarios/referenceRuns.ts'
 import { slipCapacity, slipTorque } from '../../../sim/belting/slip.ts'
 import type { Job } from '../../../sim/job.ts'
-import { assemble } from '../../../sim/plant.ts'
+import { assemble, evaluate, FLOW, readings, STATE } from '../../../sim/plant.ts'
 import { finish, run } from '../../../sim/run.ts'
 import { references } from '../../checks/files.ts'
 
@@ -69,6 +69,22 @@ it('what the belt loses is its slip and what its efficiency costs: energy in is 
   // A belt that cannot slip loses only its 5 %.
   const gripping = finish(run(slipping('surges', 9000, 300))).trace.columns
   expect(sum('belt')).toBeGreaterThan(2 * gripping.belt[gripping.belt.length - 1])
+})
+
+it('at every slip the belt loses the torque it carries times the speed it loses', () => {
+  const plant = assemble(lossless(slipping('surges', 9)).parts)
+  for (const slip of [0, 0.005, 0.05, 0.6, 1]) {
+    const y = new Float64Array(plant.states)
+    y[STATE.speed] = 300
+    y[STATE.spindle] = (300 / plant.ratio) * (1 - slip)
+    const read = readings()
+    const cut = { kind: 'torque', torque: 5 } as const
+    const mode = { on: true, asked: 300, slope: 0, target: 300, cut, surge: 0 }
+    evaluate(plant, mode, 0, y, new Float64Array(plant.states), read)
+    const carried = 9 * Math.tanh(slip / 0.0182)
+    const most = slipCapacity(plant.slip!, 300) / 9
+    expect(read.flows[FLOW.belt]).toBeCloseTo(most * carried * (300 / plant.ratio) * slip, 8)
+  }
 })
 
 it.each(['shaft-fan', 'surges', 'coast-restart', 'open-loop-sag'])(

@@ -68,13 +68,16 @@ describe.each(JOBS)('limited by %s', (_name, ends, job) => {
   const phase = phases[cut]
   const turns: Turns = { phases, cut }
   const limits = finish(runLimits(job, phase, restOf(phases)))
+  const idle = { ...phase, cut: { kind: 'torque', torque: 0 } as const, surge: null }
+  /** A machine is started before it cuts. */
+  const start = { ...idle, seconds: 1.5 }
 
   it('from cold: a twentieth less is in order, a twentieth more is not', () => {
     const { seconds, ends: by } = limits.cold!
     expect(by).toBe(ends)
     const alone = (times: number) => {
       const long = { ...phase, seconds: times * seconds }
-      return inOrder(job, [long], long.seconds)
+      return inOrder(job, [start, long], start.seconds + long.seconds)
     }
     expect([alone(0.95), alone(1.05)]).toEqual([true, false])
   })
@@ -83,8 +86,10 @@ describe.each(JOBS)('limited by %s', (_name, ends, job) => {
     const { rest, seconds } = limits.again!
     const again = (times: number) => {
       const all = [
-        { ...phase, seconds: 0.999 * limits.cold!.seconds },
+        start,
+        { ...phase, seconds: 0.995 * limits.cold!.seconds },
         restFor(rest),
+        start,
         { ...phase, seconds: Math.max(1, times * seconds) },
       ]
       return lastInOrder(job, all)
@@ -96,17 +101,17 @@ describe.each(JOBS)('limited by %s', (_name, ends, job) => {
   it('the rest before the next run, standing and running free: a twentieth more will do, a twentieth less not', () => {
     const { run: next, standing, free } = limits.next!
     expect(next).toBeLessThanOrEqual(phase.seconds)
-    const idle = { ...phase, cut: { kind: 'torque', torque: 0 } as const, surge: null }
     for (const [rest, kind] of [
       [standing, restFor(1)],
       [free, idle],
     ] as const) {
       if (rest === null) continue
-      console.log(rest, next, limits)
       const does = (times: number) => {
         const all = [
-          { ...phase, seconds: 0.998 * limits.cold!.seconds },
+          start,
+          { ...phase, seconds: 0.995 * limits.cold!.seconds },
           { ...kind, seconds: times * rest },
+          start,
           { ...phase, seconds: next },
         ]
         return lastInOrder(job, all)
@@ -139,7 +144,7 @@ describe('what must be so', () => {
       const after = finish(rested(job, restFor(rest), states))
       const seconds = after === null ? 0 : finish(held(job, phase, after, 8 * HOUR)).seconds
       expect(seconds).toBeGreaterThanOrEqual(before)
-      if (rest > 1000) expect(seconds).toBeGreaterThan(before)
+      if (before > 0) expect(seconds).toBeGreaterThan(before)
       before = seconds
     }
     // After a night it is as from cold.
@@ -331,7 +336,7 @@ describe('the study', () => {
     const normal = () =>
       Array.from({ length: 12 }, uniform).reduce((total, each) => total + each, -6) / 1.2816
     const worse = { allDay: 0, cold: 0 }
-    const N = 400
+    const N = 250
     for (let n = 0; n < N; n++) {
       const job = doubts.at(new Map(doubts.names.map((name) => [name, normal()])))
       if (!job) throw new Error('no motor')
@@ -339,7 +344,7 @@ describe('the study', () => {
       const most = study.careful.cold!.seconds
       if (finish(held(job, study.phase, cold(job), most)).ends !== null) worse.cold++
     }
-    // 10 in 100; what bends does to it, and 400 samples' own scatter of 1.5, aside.
+    // 10 in 100; what bends does to it, and the samples’ own scatter of 2, aside.
     for (const count of Object.values(worse)) {
       expect(count / N).toBeGreaterThan(0.05)
       expect(count / N).toBeLessThan(0.16)
@@ -366,6 +371,12 @@ describe('the study', () => {
     const light = studyOf(saw, { phase: 'setting up', rest: 900 })
     expect(light.phase.name).toBe('setting up')
     expect(light.asGiven.cold).toBeNull()
+    // No work of its own lasts, since the other step opens the cutoff: the careful end is asked at the rest that does.
+    expect(light.asGiven.work).toBe('none')
+    expect(light.careful.rest).not.toBe(light.asGiven.rest)
+    expect(light.slower).toBeNull()
+    const stalled = studyOf(withChange(saw, 'duty.phases.1.torque', '80 N·m'))
+    expect(stalled.slower).toBe(0)
     const { duty, phase } = studyOf(saw, {
       type: { name: '', about: '', work: 90, rest: 510, source: '', standing: 'memory' },
     })

@@ -1,0 +1,69 @@
+// The draws: every dimension even by itself and with its neighbour, normal places as printed, a closed-form band.
+import { describe, expect, it } from 'vitest'
+import { EIGHT_IN_TEN, normalAt } from '../../../../sim/studies/sure/normal.ts'
+import { even, plain } from '../../../../sim/studies/sure/sequence.ts'
+import { bandOf, weightsFor, worth } from '../../../../sim/studies/sure/weigh.ts'
+
+describe('the even sequence', () => {
+  // Sobol's property A in one dimension: 2^k points, one in each of 2^k equal cells; a digital shift keeps it.
+  it.each(Array.from({ length: 32 }, (_, dimension) => dimension))(
+    'puts one of 256 points in each of 256 cells of dimension %i',
+    (dimension) => {
+      for (const seed of [1, 2, 77]) {
+        const cells = new Set(
+          Array.from({ length: 256 }, (_, n) => Math.floor(256 * even(n, dimension, seed))),
+        )
+        expect(cells.size).toBe(256)
+      }
+    },
+  )
+
+  it('is another one for another seed, and plain numbers are not even', () => {
+    expect(even(3, 4, 1)).not.toBe(even(3, 4, 2))
+    expect(
+      new Set(Array.from({ length: 256 }, (_, n) => Math.floor(256 * plain(n, 0, 1)))).size,
+    ).toBeLessThan(220)
+  })
+})
+
+// Quantiles of the standard normal distribution, as printed in every table (NIST/SEMATECH e-Handbook, 1.3.6.7.1).
+it.each([
+  [0.5, 0],
+  [0.9, 1.2815515655446004],
+  [0.975, 1.959963984540054],
+  [0.99, 2.3263478740408408],
+  [0.001, -3.090232306167813],
+])('normal place under which %f lies', (p, z) => {
+  expect(normalAt(p)).toBeCloseTo(z, 8)
+})
+
+it('a linear answer to normal doubts has the band that squares add up to', () => {
+  const slopes = [3, -4, 12]
+  const values = Array.from({ length: 4096 }, (_, n) =>
+    slopes.reduce((sum, slope, k) => sum + slope * normalAt(even(n, k, 5)), 0),
+  )
+  const { low, mid, high } = bandOf(values)
+  // √(3² + 4² + 12²) = 13.
+  expect(Math.abs(mid)).toBeLessThan(0.15)
+  expect(high / (13 * EIGHT_IN_TEN)).toBeCloseTo(1, 1.7)
+  expect(low / (-13 * EIGHT_IN_TEN)).toBeCloseTo(1, 1.7)
+})
+
+it('weighing by a meter leaves the band that measuring leaves', () => {
+  const n = 8192
+  const one = Array.from({ length: n }, (_, k) => normalAt(even(k, 0, 9)))
+  const other = Array.from({ length: n }, (_, k) => normalAt(even(k, 1, 9)))
+  const meter = 0.5 * EIGHT_IN_TEN
+  const weights = weightsFor(
+    one.map((z) => [z]),
+    [0],
+    [meter],
+  )
+  // A normal of deviation 1, read by a meter of deviation ½, is left with √(1/(1 + 4)); the other doubt stays whole.
+  const { high } = bandOf(
+    one.map((z, k) => 12 * z + 5 * other[k]),
+    weights,
+  )
+  expect(high / (Math.hypot(12 * Math.sqrt(0.2), 5) * EIGHT_IN_TEN)).toBeCloseTo(1, 1.3)
+  expect(worth(weights)).toBeLessThan(n)
+})

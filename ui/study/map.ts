@@ -1,0 +1,17 @@
+// The map of the chosen variant, as fitted and with the other cooling.
+import { type HeatMap, heatMap, mapSpec } from '../../sim/studies/map.ts'
+import { spread } from '../../workers/spread.ts'
+import { chosenOf } from '../store.ts'
+import type { Keeper } from './keeper.ts'
+
+export const mapKeeper: Keeper<HeatMap> = {
+  key: (state) => state.asked.get(chosenOf(state).id) ?? null,
+  async work(state, { pool, signal, onProgress }) {
+    const reading = state.readings.get(chosenOf(state).id)
+    if (!reading?.ok) return null
+    const spec = mapSpec(reading.job)
+    const found = await spread<'map'>(pool, signal, spec, { onProgress })
+    if (found.kind === 'points') return { result: heatMap(reading.job, spec, found.points) }
+    return found.kind === 'cancelled' ? null : { why: found.why }
+  },
+}
