@@ -9,17 +9,7 @@ import { type Input, inputAt, inputsOf, type Scenario, withVariant } from '../..
 import type { FigureName } from '../../sim/studies/figures.ts'
 import { type Axis, axisOf, mayBeAxis } from '../../sim/studies/grid/axis.ts'
 import { chosenOf, type State } from '../store.ts'
-
-/** An input and the range it goes through as typed; '' for a choice. */
-export interface AxisAsked {
-  readonly path: string
-  readonly range: string
-}
-export interface GridAsked {
-  readonly x: AxisAsked
-  readonly y: AxisAsked
-  readonly figure: FigureName
-}
+import type { AxisAsked, GridAsked } from './gridAsked.ts'
 
 /** Values along and down: what a phone has room for. */
 export const COUNTS = { x: 6, y: 5 } as const

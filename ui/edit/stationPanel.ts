@@ -116,8 +116,12 @@ export class StationPanel extends LitElement {
       <div role="group" aria-label=${STATIONS[station]}>
         ${this.laid(this.groups)}
         ${station === 'belt' && job ? html`<belt-facts .job=${job} .units=${form.units}></belt-facts>` : nothing}
-        ${station === 'machine' ? html`<section><duty-steps .form=${form}></duty-steps></section>
-              <section><duty-pattern></duty-pattern></section>` : nothing}
+        ${
+          station === 'machine'
+            ? html`<section><duty-steps .form=${form}></duty-steps></section>
+              <section><duty-pattern></duty-pattern></section>`
+            : nothing
+        }
       </div>`
   }
 }

@@ -1,15 +1,10 @@
 // The grid of the chosen variant over the two inputs asked: shown as it fills.
-import { type GridPoint, type GridSpec, gridSpec } from '../../sim/studies/grid.ts'
+import { type GridSpec, gridSpec } from '../../sim/studies/grid.ts'
 import { spread } from '../../workers/spread.ts'
 import { axisRead, chosenText, gridOf } from '../change/grid.ts'
 import { chosenOf, type State } from '../store.ts'
 import type { Keeper } from './keeper.ts'
-
-/** A grid, each point at its place: undefined where it is still to come. */
-export interface GridShown {
-  readonly spec: GridSpec
-  readonly points: readonly (GridPoint | undefined)[]
-}
+import type { GridShown } from './work.ts'
 
 function specOf(state: State): GridSpec | null {
   const scenario = chosenText(state)

@@ -5,7 +5,13 @@ import type { LimitsStudy } from '../../sim/studies/limits.ts'
 import type { Facts } from '../../sim/lessons.ts'
 import type { HeatMap } from '../../sim/studies/map.ts'
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
-import type { GridShown } from './grid.ts'
+import type { GridPoint, GridSpec } from '../../sim/studies/grid.ts'
+
+/** A grid, each point at its place: undefined where it is still to come. */
+export interface GridShown {
+  readonly spec: GridSpec
+  readonly points: readonly (GridPoint | undefined)[]
+}
 
 /** The studies the page keeps up, and what each comes to. */
 export interface Kept {
