@@ -187,7 +187,7 @@ export class WiringZone extends LitElement {
           <figcaption class="note">In principle, for this kind of supply; no part of it is a recipe. ${words}</figcaption>
         </figure>
         <div>
-          <p role="status">${done} of ${all.length} seen to.</p>
+          <p>${done} of ${all.length} seen to.</p>
           <div class="lists">${ORDER.map((group) => {
             const own = all.filter((statement) => statement.group === group)
             return own.length === 0

@@ -14,7 +14,7 @@ it('answers the example without a click, and says so to a screen reader once', a
   const { page } = watched
   expect(await sentence(page)).toMatch(/^No\. The cutoff opens \d+ min( \d+ s)? into the job, during milling/)
   expect(await page.locator('answer-zone dl.numbers > div').count()).toBe(5)
-  const spoken = await page.getByRole('status').textContent()
+  const spoken = await page.locator('dw-page > [role=status]').textContent()
   expect(spoken?.replaceAll('\u00a0', ' ')).toBe(await sentence(page))
   expect(await page.title()).toBe('Orchard workshop apple mill – Dutywright')
   silence(watched)
@@ -77,7 +77,7 @@ it('a long job tells its progress, leaves the page free, and gives up when told,
   // The page goes on meanwhile: the scrubber moves, the theme turns.
   await page.getByRole('button', { name: 'Dark' }).click()
   expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark')
-  await page.getByRole('button', { name: 'Cancel' }).click()
+  await page.locator('page-notes').getByRole('button', { name: 'Cancel' }).click()
   await page.getByText('Stopped. Previous result kept.').waitFor()
   expect(await sentence(page)).toBe(before)
   await enter(page, 'Repeat for', '2 h')
@@ -102,6 +102,6 @@ it('the second method can be given up', async () => {
   const { page } = await opened(site)
   await page.getByRole('button', { name: 'Check with a second method' }).click()
   await page.getByRole('progressbar', { name: 'Second method' }).waitFor()
-  await page.getByRole('button', { name: 'Cancel' }).click()
+  await page.locator('answer-zone').getByRole('button', { name: 'Cancel' }).click()
   await page.getByRole('button', { name: 'Check with a second method' }).waitFor()
 })

@@ -34,7 +34,7 @@ it('a grid fills, is walked by keys, and a cell becomes a variant; another is gi
   await page.keyboard.press('Enter')
   await settled(page)
   expect((await page.locator('variants-zone .pick').allTextContents()).at(-1)).toMatch(
-    /^Machine pulley .* in, torque of the cut/,
+    /^Machine pulley .*\sin, torque of the cut/,
   )
 
   // It is worked out again about the variant, until it is told to stop.

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { root } from '../../house/tree.ts'
 import { openBuilt, type Site } from '../page.ts'
 import { violations } from './axe.ts'
-import { enter, opened, openStation, sentence, settled, silence } from './sheet.ts'
+import { enter, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -154,7 +154,7 @@ it('a log is fitted, drawn over its points, used with its source, and undone', a
   expect(plain(await page.locator('[data-path="heat.frameCapacity"] #helper').textContent())).toMatch(
     /^Measured: fitted to run\.csv\. Likely .* J\/K\.$/,
   )
-  await page.getByRole('button', { name: 'Undo' }).click()
+  await takeBack(page)
   await expect.poll(() => sentence(page)).toBe(before)
   silence(watched)
 })

@@ -1,7 +1,7 @@
 // The page and its reader: units, theme, text size, keyboard, files; nothing typed is ever rewritten unasked.
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
-import { enter, opened, openStation, sentence, settled, silence } from './sheet.ts'
+import { enter, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -84,13 +84,13 @@ it('the scrubber moves by keys, and the drive line follows', async () => {
 
 it('another example is chosen, and a wrong file is told apart without losing the job', async () => {
   const { page } = await opened(site)
-  await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+  await page.getByLabel('Job on the sheet').selectOption({ index: 2 })
   await settled(page)
   const title = await page.title()
   expect(title).not.toContain('apple mill')
-  await page.getByRole('button', { name: 'Undo' }).click()
+  await takeBack(page)
   await expect.poll(() => page.title()).toContain('apple mill')
-  await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+  await page.getByLabel('Job on the sheet').selectOption({ index: 2 })
   await settled(page)
   const file = (name: string, text: string) => ({
     name,
@@ -123,7 +123,7 @@ it('a saved job opens again as it was', async () => {
     page.getByRole('button', { name: 'Save job' }).click(),
   ])
   expect(download.suggestedFilename()).toBe('Orchard-workshop-apple-mill.json')
-  await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+  await page.getByLabel('Job on the sheet').selectOption({ index: 2 })
   await settled(page)
   await page.locator('top-bar input[type=file]').setInputFiles(await download.path())
   await expect.poll(() => sentence(page)).toBe(before)
@@ -157,7 +157,7 @@ it.each([1280, 1440])(
   'at %i px what was opened is told beside the letters, over nothing, and not over a refusal',
   async (width) => {
     const { page } = await opened(site, { width, height: 900 })
-    await page.getByLabel('Job on the sheet').selectOption({ index: 1 })
+    await page.getByLabel('Job on the sheet').selectOption({ index: 2 })
     await settled(page)
     const note = (await page.locator('undo-note div').boundingBox())!
     const sheet = (await page.locator('main').boundingBox())!

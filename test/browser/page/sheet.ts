@@ -38,9 +38,14 @@ export async function settled(page: Page): Promise<void> {
 export const openStation = (page: Page, name: string) =>
   page.getByRole('button', { name: `Change: ${name}` }).click()
 
+/** Takes the last change back, by the note that offers it. */
+export const takeBack = (page: Page) =>
+  page.locator('undo-note').getByRole('button', { name: 'Undo' }).click()
+
 /** Types into a field and commits. */
 export async function enter(page: Page, label: string, text: string): Promise<void> {
-  const box = page.getByLabel(label, { exact: true })
+  // The panel of a station comes before whatever else on the sheet has the same name.
+  const box = page.getByLabel(label, { exact: true }).first()
   await box.fill(text)
   await box.press('Enter')
 }

@@ -1,7 +1,7 @@
 // Variants in a real browser: chosen, tried, copied, renamed, removed, brought back; and edited on their own.
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
-import { enter, opened, openStation, sentence, settled, silence } from './sheet.ts'
+import { enter, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -33,7 +33,7 @@ it('a try adds one and chooses it; undo takes it away again', async () => {
   await settled(page)
   expect(await names(page)).toHaveLength(5)
   expect(await page.locator('variants-zone tr.chosen .pick').textContent()).toBe('With a blower')
-  await page.getByRole('button', { name: 'Undo' }).click()
+  await takeBack(page)
   expect(await names(page)).toHaveLength(4)
   expect(await page.locator('variants-zone tr.chosen .pick').textContent()).toBe('As found')
 })
@@ -77,7 +77,7 @@ it('works by keyboard: arrows between rows, Enter chooses, Delete removes, but n
   await page.keyboard.press('Delete')
   expect(await names(page)).toEqual(['As found', 'Fan, ratio 2 : 1', 'Fan, ratio 5.6 : 1'])
   expect(await page.locator('variants-zone tr.chosen .pick').textContent()).toBe('As found')
-  await page.getByRole('button', { name: 'Undo' }).click()
+  await takeBack(page)
   expect(await names(page)).toHaveLength(4)
   silence(watched)
 })
@@ -86,12 +86,12 @@ it('a step is added, filled in, and counted', async () => {
   const { page } = await opened(site)
   const before = await sentence(page)
   await openStation(page, 'Machine')
-  await page.getByRole('button', { name: 'Add a step' }).click()
-  await page.getByLabel('Lasts', { exact: true }).nth(3).fill('30 min')
-  await page.getByLabel('Lasts', { exact: true }).nth(3).press('Enter')
+  await page.locator('duty-steps').getByRole('button', { name: 'Add a step' }).click()
+  await page.locator('duty-steps').getByLabel('Lasts', { exact: true }).nth(3).fill('30 min')
+  await page.locator('duty-steps').getByLabel('Lasts', { exact: true }).nth(3).press('Enter')
   await expect.poll(() => sentence(page)).not.toBe(before)
   await page.getByRole('button', { name: 'Remove step 4: rest' }).click()
   await expect.poll(() => sentence(page)).toBe(before)
   await enter(page, 'Repeat for', '0 s')
-  await page.getByText('The job lasts no time at all.').waitFor()
+  await page.getByText('The job lasts no time at all.').first().waitFor()
 })

@@ -117,7 +117,7 @@ describe('what else limits it', () => {
     expect(allDayTorque(parts, 1.5 * top)).toMatchObject({ torque: 0, limit: 'voltage' })
   })
   it('the belt: where it slips', () => {
-    const belted: Parts = { ...parts, belt: { ...parts.belt, section: 'A', carries: 2 } }
+    const belted: Parts = { ...parts, belt: { ...parts.belt, section: 'A', carries: 2, carriesAt: 0 } }
     const { limit, torque } = allDayTorque(belted, rpm(100))
     expect(limit).toBe('belt')
     const { slip, ratio } = assemble(belted)
