@@ -25,6 +25,7 @@ import type { LimitsZone } from './zone/limits.ts'
 import type { MapZone } from './zone/map.ts'
 import type { RatioZone } from './zone/ratio.ts'
 import type { LessonSheetElement } from './zone/lesson.ts'
+import type { SureZone } from './zone/sure.ts'
 import type { WiringZone } from './zone/wiring.ts'
 import { columns, variantRows } from './zone/variantRows.ts'
 import './bar/answerStrip.ts'
@@ -46,6 +47,7 @@ const ZONES = [
   { letter: 'E', name: 'Work and rest' },
   { letter: 'F', name: 'Ratio' },
   { letter: 'G', name: 'Old motor' },
+  { letter: 'H', name: 'How sure' },
   { letter: 'J', name: 'Bench' },
   { letter: 'K', name: 'Wiring' },
 ] as const
@@ -132,6 +134,7 @@ export class Page extends LitElement {
         import('./zone/ratio.ts'),
         import('./zone/against.ts'),
         import('./zone/wiring.ts'),
+        import('./zone/sure.ts'),
       ])
     })
   }
@@ -250,6 +253,10 @@ export class Page extends LitElement {
           ${this.variants(state)}
         </section>
         ${this.studies(state)}
+        <section class="zone study" id="H" tabindex="-1" aria-label="How sure is this">
+          <span class="letter" aria-hidden="true">H</span>
+          <sure-zone .work=${state.studies.sure} ?stale=${isStale(state, 'sure')} .job=${shown?.result.job ?? null} .units=${units}></sure-zone>
+        </section>
         <section class="zone" id="J" tabindex="-1" aria-label="Measure at the bench">
           <span class="letter" aria-hidden="true">J</span>
           <div class="zone-head"><h2>Measure at the bench</h2><p>Each reading takes the place of an estimate, and the answer follows at once.</p></div>
@@ -262,9 +269,11 @@ export class Page extends LitElement {
             .figures=${shown?.result.figures ?? null} .units=${units} .ticked=${state.ticked}></wiring-zone>
         </section>
       </main>
-      <answer-strip .result=${shown?.result ?? null} .units=${units} .next=${next}></answer-strip>
+      <answer-strip .result=${shown?.result ?? null} .sure=${shown?.sure ?? null} .units=${units} .next=${next}></answer-strip>
       <p class="unseen" role="status">${
-        shown && !shown.previous ? answerOf(shown.result.job, shown.result.figures, units).sentence : nothing
+        shown && !shown.previous
+          ? answerOf(shown.result.job, shown.result.figures, units, shown.sure).sentence
+          : nothing
       }</p>`
   }
 }
@@ -279,6 +288,7 @@ declare global {
     'grid-zone': GridZone
     'against-zone': AgainstZone
     'wiring-zone': WiringZone
+    'sure-zone': SureZone
     'lesson-sheet': LessonSheetElement
   }
 }

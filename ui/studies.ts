@@ -10,6 +10,7 @@ import { lessonKeeper } from './study/lesson.ts'
 import { limitsKeeper } from './study/limits.ts'
 import { mapKeeper } from './study/map.ts'
 import { ratioKeeper } from './study/ratio.ts'
+import { sureKeeper } from './study/sure.ts'
 import type { Kept, StudyName, Work } from './study/work.ts'
 
 const KEEPERS: { readonly [N in StudyName]: Keeper<Kept[N]> } = {
@@ -20,6 +21,7 @@ const KEEPERS: { readonly [N in StudyName]: Keeper<Kept[N]> } = {
   advice: adviceKeeper,
   grid: gridKeeper,
   lesson: lessonKeeper,
+  sure: sureKeeper,
 }
 const NAMES = Object.keys(KEEPERS) as StudyName[]
 
@@ -99,6 +101,6 @@ function keepUp<N extends StudyName>(store: Store, pool: Pick<Pool, 'ask'>, name
     // The answer itself goes before any study of it.
     if (!due || pending !== null || state.working.size > 0) return
     pending = key
-    timer = setTimeout(() => void start(key), PAUSE)
+    timer = setTimeout(() => void start(key), keeper.pause ?? PAUSE)
   })
 }

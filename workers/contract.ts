@@ -13,6 +13,7 @@ import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { LimitsStudy } from '../sim/studies/limits.ts'
 import type { PointOf, PointStudy, Spec } from '../sim/studies/points.ts'
 import type { RatioStudy } from '../sim/studies/ratio.ts'
+import type { Sure, SurePoint, SureSpec } from '../sim/studies/sure.ts'
 
 export type Task =
   /** `close`: the part of the job looked at closely, whose rows are to be exact. */
@@ -34,6 +35,8 @@ export type Task =
   | { readonly kind: 'advise'; readonly scenario: Scenario; readonly variant: Variant }
   /** What a lesson computes, of each of its jobs. */
   | { readonly kind: 'lesson'; readonly name: LessonName; readonly jobs: readonly Job[] }
+  /** What the samples of “how sure” come to. */
+  | { readonly kind: 'sure'; readonly spec: SureSpec; readonly points: readonly SurePoint[] }
   /** A stretch of a study of points, `from` ≤ n < `until`: asked through `spread`. */
   | { readonly kind: 'points'; readonly spec: Spec; readonly from: number; readonly until: number }
 export type Kind = Task['kind']
@@ -47,6 +50,7 @@ export interface Answers {
   against: { readonly kind: 'against'; readonly picture: AgainstOld }
   advise: { readonly kind: 'advised'; readonly advice: Advice | Refused }
   lesson: { readonly kind: 'lesson'; readonly columns: readonly Facts[] }
+  sure: { readonly kind: 'sure'; readonly sure: Sure | null }
   points: { readonly kind: 'points'; readonly points: readonly PointOf<PointStudy>[] }
 }
 export type Answer = Answers[Kind]

@@ -8,6 +8,7 @@ import { againstOld } from '../sim/rival/picture.ts'
 import type { Progress } from '../sim/run.ts'
 import { points } from '../sim/studies/points.ts'
 import { limitsStudy } from '../sim/studies/limits.ts'
+import { sureOf } from '../sim/studies/sure.ts'
 import { ratioStudy } from '../sim/studies/ratio.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
 
@@ -73,6 +74,8 @@ function* answer(task: Task): Generator<Progress, Answer> {
       return { kind: 'against', picture: yield* againstOld(task.job, task.rival) }
     case 'lesson':
       return { kind: 'lesson', columns: lessonFacts(task.name, task.jobs) }
+    case 'sure':
+      return { kind: 'sure', sure: sureOf(task.spec, task.points) }
     case 'points':
       return { kind: 'points', points: yield* points(task.spec, task.from, task.until) }
   }

@@ -5,6 +5,7 @@ import { answerOf } from '../../sim/say/answer.ts'
 import { clockTime, told } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Try } from '../change/tries.ts'
+import type { Sure } from '../../sim/studies/sure.ts'
 import { wish } from '../events.ts'
 import type { Result } from '../store.ts'
 import { base, buttons } from '../style/base.ts'
@@ -62,6 +63,7 @@ export class AnswerStrip extends LitElement {
 
   @property({ attribute: false }) result: Result | null = null
   @property({ attribute: false }) units!: Units
+  @property({ attribute: false }) sure: Sure | null = null
   @property({ attribute: false }) next: Try | null = null
 
   render() {
@@ -71,7 +73,7 @@ export class AnswerStrip extends LitElement {
     const { firstOpening, hottestWindingC, slowest } = figures
     const short = firstOpening
       ? `Opens at ${clockTime(firstOpening.t)}`
-      : `${answerOf(job, figures, units).verdict}: never opens`
+      : `${answerOf(job, figures, units, this.sure).verdict}: never opens`
     const slow = slowest ? ` · slowest ${told(slowest.value, 'angular speed', units)}` : ''
     return html`<aside class="strip" aria-label="The answer in short">
       <p><strong>${short}</strong>winding ${told(hottestWindingC.value, 'temperature', units)}${slow}</p>

@@ -17,5 +17,7 @@ export type Outcome<T> = { readonly result: T } | { readonly why: string } | nul
 export interface Keeper<T> {
   /** Equal for studies that would be equal; null while there is nothing to study. */
   key(state: State): string | null
+  /** Rest of the inputs before it begins, ms, where it is to be another. */
+  readonly pause?: number
   work(state: State, asking: Asking<T>): Promise<Outcome<T>>
 }

@@ -5,6 +5,7 @@ import type { LimitsStudy } from '../../sim/studies/limits.ts'
 import type { Facts } from '../../sim/lessons.ts'
 import type { HeatMap } from '../../sim/studies/map.ts'
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
+import type { Sure } from '../../sim/studies/sure.ts'
 import type { GridPoint, GridSpec } from '../../sim/studies/grid.ts'
 
 /** A grid, each point at its place: undefined where it is still to come. */
@@ -22,6 +23,7 @@ export interface Kept {
   advice: Advice
   grid: GridShown
   lesson: readonly Facts[]
+  sure: Sure
 }
 export type StudyName = keyof Kept
 
@@ -48,6 +50,8 @@ export const NO_WORKS: Works = {
   advice: NONE,
   grid: NONE,
   lesson: NONE,
+  // The sentence waits for it.
+  sure: { ...NONE, wanted: true },
 }
 
 /** Another job on the page: what was studied is of no use to anybody; what was looked at still is. */

@@ -1,5 +1,6 @@
 // What a zone needs to know of the chosen variant: its name, its answer, and whether that answer is still good.
 import type { Series } from '../plot/shown.ts'
+import type { Sure } from '../../sim/studies/sure.ts'
 import { entriesOf, type Result, type State } from '../store.ts'
 
 const SERIES: readonly Series[] = ['A', 'B', 'C', 'D']
@@ -22,4 +23,6 @@ export interface ShownJob {
   readonly result: Result
   /** The answer belongs to inputs that have changed since. */
   readonly previous: boolean
+  /** How sure it is, once that is known. */
+  readonly sure: Sure | null
 }

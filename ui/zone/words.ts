@@ -80,9 +80,9 @@ export const wordStyle = css`
 `
 
 /** Variant line, sentence and support. */
-export function sentence({ name, result, previous }: ShownJob, units: Units): TemplateResult {
+export function sentence({ name, result, previous, sure }: ShownJob, units: Units): TemplateResult {
   const { job, figures } = result
-  const answer = answerOf(job, figures, units)
+  const answer = answerOf(job, figures, units, sure)
   const restarts = restartWords(figures)
   return html`<p class="variant">
       ${previous ? html`<span class="tag">Previous result</span>` : nothing}
