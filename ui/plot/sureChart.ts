@@ -131,8 +131,9 @@ export function sureDrawing(sure: Sure, job: Job, units: Units, width: number, k
           ? svg`<text class=${look === 'other' ? 'tick' : 'named'} x=${left} y=${y - 6 * k}>${title}</text>`
           : svg`<text class=${look === 'other' ? 'tick' : 'named'} x=${left - 12 * k} y=${y + 9 * k} text-anchor="end">${title}</text>`
       }
-      <rect class="band ${look}" x=${from} y=${y} width=${to - from} height=${9 * k} rx="2" />
-      <text class=${look === 'other' ? '' : 'named'} x=${roomy ? to + 8 : from - 8} y=${y + 9 * k} text-anchor=${roomy ? 'start' : 'end'}>${words}</text>`
+      <rect class="doubt ${look === 'now' ? 'whole' : look}" x=${from} y=${y} width=${to - from} height=${9 * k} rx="2" />
+      <text class=${look === 'other' ? '' : 'named'} x=${narrow ? width : roomy ? to + 8 : from - 8} y=${narrow ? y - 6 * k : y + 9 * k}
+        text-anchor=${roomy && !narrow ? 'start' : 'end'}>${words}</text>`
   })
   const title =
     sure.of === 'time'

@@ -48,13 +48,13 @@ export class SureZone extends LitElement {
       .run {
         fill: var(--hatch);
       }
-      .band.now {
+      .doubt.whole {
         fill: var(--ink);
       }
-      .band.best {
+      .doubt.best {
         fill: var(--act);
       }
-      .band.other {
+      .doubt.other {
         fill: var(--ink3);
       }
     `,
