@@ -1,7 +1,7 @@
 // The answer in a real browser: there without a click, new when an input is, and never lost to a bad one or a long one.
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
-import { enter, opened, openStation, sentence, settled, silence } from './sheet.ts'
+import { enter, figures, openStation, opened, sentence, settled, silence } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -23,10 +23,10 @@ it('answers the example without a click, and says so to a screen reader once', a
 it('a changed input changes the answer', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Belt')
   await enter(page, 'Machine pulley', '14')
-  await expect.poll(() => sentence(page)).not.toBe(before)
+  await expect.poll(() => figures(page)).not.toBe(before)
   await settled(page)
   expect(await page.locator('station-strip').getByText('14 in').count()).toBeGreaterThan(0)
   await openStation(page, 'Motor')
@@ -37,13 +37,13 @@ it('a changed input changes the answer', async () => {
 
 it('a bad value is told beside its field and over the sheet, the answer stays, and the offer mends it', async () => {
   const { page } = await opened(site)
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Motor')
   await enter(page, 'Plate speed', '40000')
   await page.getByText('One value needs a look: plate speed.').waitFor()
   await page.getByText('The result below still uses 4000\u00a0rpm.').waitFor()
   expect(await page.getByLabel('Plate speed', { exact: true }).getAttribute('aria-invalid')).toBe('true')
-  expect(await sentence(page)).toBe(before)
+  expect(await figures(page)).toBe(before)
   await page.getByText('Previous result', { exact: true }).waitFor()
 
   await page.getByRole('button', { name: 'Close: Motor' }).click()
@@ -69,7 +69,7 @@ it('one comma before three digits is asked about, not guessed', async () => {
 it('a long job tells its progress, leaves the page free, and gives up when told, the old answer kept', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Machine')
   await enter(page, 'Repeat for', '30 d')
   await page.getByText(/day \d+ of 30/).waitFor()
@@ -79,7 +79,7 @@ it('a long job tells its progress, leaves the page free, and gives up when told,
   expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark')
   await page.locator('page-notes').getByRole('button', { name: 'Cancel' }).click()
   await page.getByText('Stopped. Previous result kept.').waitFor()
-  expect(await sentence(page)).toBe(before)
+  expect(await figures(page)).toBe(before)
   await enter(page, 'Repeat for', '2 h')
   await page.getByText('Stopped.').waitFor({ state: 'detached' })
   await settled(page)

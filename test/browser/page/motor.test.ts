@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest'
 import { root } from '../../house/tree.ts'
 import { openBuilt, type Site } from '../page.ts'
 import { violations } from './axe.ts'
-import { enter, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
+import { enter, figures, openStation, opened, settled, silence, takeBack } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -39,20 +39,20 @@ const type = async (page: Page, label: string, text: string) => {
 it('ohms typed in narrow what is known, move the answer, and go again with their text', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Motor')
   const plate = await rows(page, 'bench.ohms')
   expect(plate).toContain('From the plate: 1.25 Ω')
   await type(page, 'Winding ohms', '0.95')
   await expect.poll(() => rows(page, 'bench.ohms')).toContain('Measured: 0.95 Ω')
   expect(wide(band(await rows(page, 'bench.ohms')))).toBeLessThan(0.3 * wide(band(plate)))
-  await expect.poll(() => sentence(page)).not.toBe(before)
+  await expect.poll(() => figures(page)).not.toBe(before)
   // The number that follows shows it, and zone J shows what it was worth.
   expect(await inPanel(page, 'Winding resistance, cold').getAttribute('placeholder')).toBe('0.95')
   await page.locator('bench-zone').getByText('without it').first().waitFor()
   await type(page, 'Winding ohms', '')
   await expect.poll(() => rows(page, 'bench.ohms')).toBe(plate)
-  await expect.poll(() => sentence(page)).toBe(before)
+  await expect.poll(() => figures(page)).toBe(before)
   silence(watched)
 })
 
@@ -83,7 +83,7 @@ it('half a reading says so; in zone J and in the panel it is the same', async ()
 
 it('a number typed over wins, and emptied is worked out again', async () => {
   const { page } = await opened(site)
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Motor')
   await page.getByText('The numbers that follow', { exact: true }).click()
   expect(await inPanel(page, 'Winding resistance, cold').getAttribute('placeholder')).toBe('1.25')
@@ -93,22 +93,22 @@ it('a number typed over wins, and emptied is worked out again', async () => {
     'From the plate: plate volts less the volts it makes by turning. Likely 0.837 to 1.79 Ω.',
   )
   await type(page, 'Winding resistance, cold', '2.2')
-  await expect.poll(() => sentence(page)).not.toBe(before)
+  await expect.poll(() => figures(page)).not.toBe(before)
   expect(plain(await under.textContent())).toContain('Empty it to return')
   await type(page, 'Winding resistance, cold', '')
-  await expect.poll(() => sentence(page)).toBe(before)
+  await expect.poll(() => figures(page)).toBe(before)
   expect(plain(await under.textContent())).toBe(open)
 })
 
 it('an impossible plate is told at its field with both numbers, and the answer stays', async () => {
   const { page } = await opened(site)
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Motor')
   await enter(page, 'Plate power', '3.5')
   const told = page.locator('station-panel [data-path="plate.power"] .helper')
   await expect.poll(async () => plain(await told.textContent())).toMatch(/3\.5 hp.*120 V/)
   expect(await inPanel(page, 'Plate power').getAttribute('aria-invalid')).toBe('true')
-  expect(await sentence(page)).toBe(before)
+  expect(await figures(page)).toBe(before)
 })
 
 it('a doubtful plate runs, with a calm note at its field, in zone J and beside the answer', async () => {
@@ -134,7 +134,7 @@ it('a doubtful plate runs, with a calm note at its field, in zone J and beside t
 it('a log is fitted, drawn over its points, used with its source, and undone', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const before = await sentence(page)
+  const before = await figures(page)
   await give(page, file('run.csv', log))
   const chart = page.locator('warm-up-fit')
   await expect.poll(() => chart.locator('circle').count()).toBeGreaterThan(100)
@@ -148,14 +148,14 @@ it('a log is fitted, drawn over its points, used with its source, and undone', a
   await page.getByLabel('Log run.csv').check()
   expect(plain(await page.locator('log-line p').textContent())).toMatch(/the can was logged [\d.]+ K/)
   await page.getByRole('button', { name: 'Fit the heat numbers to it' }).click()
-  await expect.poll(() => sentence(page)).not.toBe(before)
+  await expect.poll(() => figures(page)).not.toBe(before)
   await page.getByText('These heat numbers are in use.').waitFor()
   await openStation(page, 'Motor')
   expect(plain(await page.locator('[data-path="heat.frameCapacity"] #helper').textContent())).toMatch(
     /^Measured: fitted to run\.csv\. Likely .* J\/K\.$/,
   )
   await takeBack(page)
-  await expect.poll(() => sentence(page)).toBe(before)
+  await expect.poll(() => figures(page)).toBe(before)
   silence(watched)
 })
 
@@ -190,13 +190,13 @@ it.each([
 ])('%s is refused in a sentence, and the page goes on', async (name, content, words) => {
   const watched = await opened(site)
   const { page } = watched
-  const before = await sentence(page)
+  const before = await figures(page)
   await give(page, file(name, content))
   await expect
     .poll(async () => plain(await page.locator('warm-up-step .refused').textContent()))
     .toMatch(words)
   expect(await page.locator('warm-up-fit').count()).toBe(0)
-  expect(await sentence(page)).toBe(before)
+  expect(await figures(page)).toBe(before)
   silence(watched)
 })
 

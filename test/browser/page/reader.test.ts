@@ -1,7 +1,7 @@
 // The page and its reader: units, theme, text size, keyboard, files; nothing typed is ever rewritten unasked.
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
-import { enter, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
+import { enter, figures, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -112,12 +112,12 @@ it('another example is chosen, and a wrong file is told apart without losing the
 it('a saved job opens again as it was', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const found = await sentence(page)
+  const found = await figures(page)
   await openStation(page, 'Belt')
   await enter(page, 'Machine pulley', '13 in')
-  await expect.poll(() => sentence(page)).not.toBe(found)
+  await expect.poll(() => figures(page)).not.toBe(found)
   await settled(page)
-  const before = await sentence(page)
+  const before = await figures(page)
   const [download] = await Promise.all([
     page.waitForEvent('download'),
     page.getByRole('button', { name: 'Save job' }).click(),
@@ -126,7 +126,7 @@ it('a saved job opens again as it was', async () => {
   await page.getByLabel('Job on the sheet').selectOption({ index: 2 })
   await settled(page)
   await page.locator('top-bar input[type=file]').setInputFiles(await download.path())
-  await expect.poll(() => sentence(page)).toBe(before)
+  await expect.poll(() => figures(page)).toBe(before)
   silence(watched)
 })
 

@@ -13,6 +13,10 @@ export const sentence = (page: Page): Promise<string> =>
       () => '',
     )
 
+/** The five numbers of the answer, as text: exact, where the sentence is rounded once it is known how sure they are. */
+export const figures = async (page: Page): Promise<string> =>
+  (await page.locator('answer-zone dl.numbers').textContent()) ?? ''
+
 /** Opens the page and waits for its first answer, and for the charts. */
 export async function opened(site: Site, view?: View): Promise<Watched> {
   const watched = await site.newPage(view)

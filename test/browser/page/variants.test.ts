@@ -1,7 +1,7 @@
 // Variants in a real browser: chosen, tried, copied, renamed, removed, brought back; and edited on their own.
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
-import { enter, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
+import { enter, figures, openStation, opened, sentence, settled, silence, takeBack } from './sheet.ts'
 
 let site: Site
 beforeAll(async () => {
@@ -48,7 +48,7 @@ it('another pulley is tried by its diameter', async () => {
 
 it('is copied, renamed, and edited without touching the job as found', async () => {
   const { page } = await opened(site)
-  const before = await sentence(page)
+  const before = await figures(page)
   await page.getByRole('button', { name: 'Copy as new variant' }).click()
   await page.getByRole('button', { name: 'Rename' }).click()
   await page.getByLabel('Name of the variant').fill('<b>Slower</b>')
@@ -61,7 +61,7 @@ it('is copied, renamed, and edited without touching the job as found', async () 
   await settled(page)
   await page.getByText('This variant only. As found: 350 rpm.').waitFor()
   await page.getByRole('button', { name: 'As found', exact: true }).click()
-  await expect.poll(() => sentence(page)).toBe(before)
+  await expect.poll(() => figures(page)).toBe(before)
   expect(await page.getByLabel('Speed asked at the spindle').nth(2).inputValue()).toBe('350')
 })
 
@@ -84,14 +84,14 @@ it('works by keyboard: arrows between rows, Enter chooses, Delete removes, but n
 
 it('a step is added, filled in, and counted', async () => {
   const { page } = await opened(site)
-  const before = await sentence(page)
+  const before = await figures(page)
   await openStation(page, 'Machine')
   await page.locator('duty-steps').getByRole('button', { name: 'Add a step' }).click()
   await page.locator('duty-steps').getByLabel('Lasts', { exact: true }).nth(3).fill('30 min')
   await page.locator('duty-steps').getByLabel('Lasts', { exact: true }).nth(3).press('Enter')
-  await expect.poll(() => sentence(page)).not.toBe(before)
+  await expect.poll(() => figures(page)).not.toBe(before)
   await page.getByRole('button', { name: 'Remove step 4: rest' }).click()
-  await expect.poll(() => sentence(page)).toBe(before)
+  await expect.poll(() => figures(page)).toBe(before)
   await enter(page, 'Repeat for', '0 s')
   await page.getByText('The job lasts no time at all.').first().waitFor()
 })
