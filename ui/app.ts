@@ -14,7 +14,7 @@ import { type Wish, wish } from './events.ts'
 import { AS_FOUND, chosenOf, entriesOf, type State, type Store } from './store.ts'
 import { isStale } from './studies.ts'
 import { isTyping, stepOf } from './keep/keys.ts'
-import { whenNear } from './near.ts'
+import { once, whenNear } from './near.ts'
 import { lengthText } from './plot/dutyEdges.ts'
 import { formOf, linesOf, remembered, shownJob } from './view.ts'
 import { seriesOf } from './zone/shownJob.ts'
@@ -32,12 +32,7 @@ import './bar/answerStrip.ts'
 import './bar/topBar.ts'
 import './bar/undoNote.ts'
 import './zone/answer.ts'
-import './zone/bench.ts'
-import './zone/dutyRow.ts'
-import './zone/logLine.ts'
 import './zone/notes.ts'
-import './zone/overTime.ts'
-import './zone/variants.ts'
 
 const ZONES = [
   { letter: 'A', name: 'Drive line' },
@@ -58,16 +53,25 @@ const logOf = (state: State): { inUse: boolean; stale: boolean } => ({
   stale: state.logged?.kind === 'read' && state.logged.fit !== null && motorKey(state) !== state.logged.motor,
 })
 
+/** Modules that wait until their places come near. */
+const WAITING: readonly (readonly [string, () => Promise<unknown>])[] = [
+  ['#D', () => import('./zone/advice.ts')],
+  ['limits-zone', () => Promise.all([import('./zone/map.ts'), import('./zone/limits.ts')])],
+  ['#F', () => import('./zone/ratio.ts')],
+  ['#G', () => import('./zone/against.ts')],
+  ['#H', () => import('./zone/sure.ts')],
+  ['#K', () => import('./zone/wiring.ts')],
+  ['grid-zone', () => import('./zone/grid.ts')],
+]
+
 @customElement('dw-page')
 export class Page extends LitElement {
   @property({ attribute: false }) store!: Store
   @property({ attribute: false }) grant!: (wish: Wish) => void
 
   private forget: (() => void) | undefined
-  private stopWatching: (() => void) | undefined
-  private stopWatchingGrid: (() => void) | undefined
-  private stopWatchingAdvice: (() => void) | undefined
-  private stopWatchingLimits: (() => void) | undefined
+  /** What stops watching for places that come near. */
+  private watching: (() => void)[] = []
   private form = remembered(
     (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings],
     formOf,
@@ -99,11 +103,8 @@ export class Page extends LitElement {
   disconnectedCallback(): void {
     super.disconnectedCallback()
     this.forget?.()
+    for (const stop of this.watching.splice(0)) stop()
     window.removeEventListener('keydown', this.stepKey)
-    this.stopWatching?.()
-    this.stopWatchingGrid?.()
-    this.stopWatchingAdvice?.()
-    this.stopWatchingLimits?.()
   }
 
   /** Ctrl+Z and its like, except where a text is being typed: that has an undo of its own. */
@@ -114,32 +115,21 @@ export class Page extends LitElement {
     this.grant({ kind: step })
   }
 
-  /** The studies come when they are near: nobody waits for them at the first answer. */
-  protected firstUpdated(): void {
-    this.stopWatchingGrid = whenNear(
-      [...this.querySelectorAll('grid-zone')],
-      () => void import('./zone/grid.ts'),
-    )
-    this.stopWatchingAdvice = whenNear(
-      [...this.querySelectorAll('#D')],
-      () => void import('./zone/advice.ts'),
-    )
-    this.stopWatchingLimits = whenNear(
-      [...this.querySelectorAll('limits-zone')],
-      () => void Promise.all([import('./zone/map.ts'), import('./zone/limits.ts')]),
-    )
-    this.stopWatching = whenNear([...this.querySelectorAll('.study:not(#D, #E)')], () => {
-      void Promise.all([
-        import('./zone/advice.ts'),
-        import('./zone/ratio.ts'),
-        import('./zone/against.ts'),
-        import('./zone/wiring.ts'),
-        import('./zone/sure.ts'),
-      ])
-    })
-  }
+  /** What stands below the answer comes once that is there: nobody waits for it. Studies come when they are near. */
+  private readonly loadRest = once(async () => {
+    await Promise.all([
+      import('./zone/overTime.ts'),
+      import('./zone/dutyRow.ts'),
+      import('./zone/variants.ts'),
+      import('./zone/logLine.ts'),
+      import('./zone/bench.ts'),
+    ])
+    for (const [places, load] of WAITING)
+      this.watching.push(whenNear([...this.querySelectorAll(places)], () => void load()))
+  })
 
   protected updated(): void {
+    if (this.store.state.results.size > 0) this.loadRest()
     if (this.store.state.lesson !== null) void import('./zone/lesson.ts')
     const { settings, scenario } = this.store.state
     const root = document.documentElement

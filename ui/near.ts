@@ -16,3 +16,13 @@ export function whenNear(places: readonly Element[], load: () => void): () => vo
   for (const place of places) watcher.observe(place)
   return () => watcher.disconnect()
 }
+
+/** A function that does its work the first time only. */
+export function once(work: () => unknown): () => void {
+  let done = false
+  return () => {
+    if (done) return
+    done = true
+    work()
+  }
+}

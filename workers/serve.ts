@@ -1,15 +1,7 @@
 // Does a task in slices with a breath between them, so that a cancel gets in and the worker stays warm.
 import { transfer } from 'comlink'
-import { advise } from '../sim/advise.ts'
 import { carryOut } from '../sim/carryOut.ts'
-import { crossCheck } from '../sim/crossCheck.ts'
-import { lessonFacts } from '../sim/lessons.ts'
-import { againstOld } from '../sim/rival/picture.ts'
 import type { Progress } from '../sim/run.ts'
-import { points } from '../sim/studies/points.ts'
-import { limitsStudy } from '../sim/studies/limits.ts'
-import { sureOf } from '../sim/studies/sure.ts'
-import { ratioStudy } from '../sim/studies/ratio.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
 
 /** How work is paced: a clock in ms, and a breath in which waiting messages are delivered. */
@@ -43,7 +35,7 @@ export async function work(
   pace: Pace = ownPace,
 ): Promise<Reply> {
   try {
-    const steps = answer(task)
+    const steps = await stepsOf(task)
     while (!signal.aborted) {
       const until = pace.now() + SLICE
       let next = steps.next()
@@ -58,27 +50,66 @@ export async function work(
   }
 }
 
-function* answer(task: Task): Generator<Progress, Answer> {
+/** The work of a task, its module fetched when it is first wanted: an answer waits for nothing but the run itself. */
+async function stepsOf(task: Task): Promise<Generator<Progress, Answer>> {
   switch (task.kind) {
     case 'run':
-      return { kind: 'done', ...(yield* carryOut(task.job, { close: task.close })) }
-    case 'check':
-      return { kind: 'checked', comparison: yield* crossCheck(task.job, { until: task.until }) }
-    case 'ratio':
-      return { kind: 'studied', study: yield* ratioStudy(task.scenario, { variant: task.variant }) }
-    case 'advise':
-      return { kind: 'advised', advice: yield* advise(task.scenario, { variant: task.variant }) }
-    case 'limits':
-      return { kind: 'limits', study: yield* limitsStudy(task.scenario, task) }
-    case 'against':
-      return { kind: 'against', picture: yield* againstOld(task.job, task.rival) }
-    case 'lesson':
-      return { kind: 'lesson', columns: lessonFacts(task.name, task.jobs) }
-    case 'sure':
-      return { kind: 'sure', sure: sureOf(task.spec, task.points) }
-    case 'points':
-      return { kind: 'points', points: yield* points(task.spec, task.from, task.until) }
+      return ended(carryOut(task.job, { close: task.close }), (outcome) => ({ kind: 'done', ...outcome }))
+    case 'check': {
+      const { crossCheck } = await import('../sim/crossCheck.ts')
+      return ended(crossCheck(task.job, { until: task.until }), (comparison) => ({
+        kind: 'checked',
+        comparison,
+      }))
+    }
+    case 'ratio': {
+      const { ratioStudy } = await import('../sim/studies/ratio.ts')
+      return ended(ratioStudy(task.scenario, { variant: task.variant }), (study) => ({
+        kind: 'studied',
+        study,
+      }))
+    }
+    case 'advise': {
+      const { advise } = await import('../sim/advise.ts')
+      return ended(advise(task.scenario, { variant: task.variant }), (advice) => ({
+        kind: 'advised',
+        advice,
+      }))
+    }
+    case 'limits': {
+      const { limitsStudy } = await import('../sim/studies/limits.ts')
+      return ended(limitsStudy(task.scenario, task), (study) => ({ kind: 'limits', study }))
+    }
+    case 'against': {
+      const { againstOld } = await import('../sim/rival/picture.ts')
+      return ended(againstOld(task.job, task.rival), (picture) => ({ kind: 'against', picture }))
+    }
+    case 'lesson': {
+      const { lessonFacts } = await import('../sim/lessons.ts')
+      return atOnce(() => ({ kind: 'lesson', columns: lessonFacts(task.name, task.jobs) }))
+    }
+    case 'sure': {
+      const { sureOf } = await import('../sim/studies/sure.ts')
+      return atOnce(() => ({ kind: 'sure', sure: sureOf(task.spec, task.points) }))
+    }
+    case 'points': {
+      const { points } = await import('../sim/studies/points.ts')
+      return ended(points(task.spec, task.from, task.until), (found) => ({ kind: 'points', points: found }))
+    }
   }
+}
+
+/** Work whose outcome becomes an answer. */
+function* ended<T>(
+  work: Generator<Progress, T>,
+  answer: (outcome: T) => Answer,
+): Generator<Progress, Answer> {
+  return answer(yield* work)
+}
+
+// biome-ignore lint/correctness/useYield: work too short to tell its progress.
+function* atOnce(answer: () => Answer): Generator<Progress, Answer> {
+  return answer()
 }
 
 /** Every buffer in plain data, once each: handed over instead of copied. */

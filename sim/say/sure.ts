@@ -1,8 +1,9 @@
 // How sure, in words: when and how hot, rounded to the doubt; how often; and what to measure next.
 import type { Job } from '../job.ts'
 import { phaseAt } from '../judge.ts'
-import { SURE, type Sure, type SureBand } from '../studies/sure.ts'
+import type { Sure, SureBand } from '../studies/sure.ts'
 import type { Settling } from '../studies/sure/settle.ts'
+import { SURE } from '../studies/sure/verdict.ts'
 import { brief, duration, grouped, NBSP, show, told } from './number.ts'
 import type { Units } from './units.ts'
 

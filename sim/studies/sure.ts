@@ -8,6 +8,7 @@ import { type Made, made } from './sure/draft.ts'
 import { doubtful, drafted, type Fate, sampled, type SurePoint } from './sure/sample.ts'
 import { even, plain } from './sure/sequence.ts'
 import { never, type Sample, type Settling, settling } from './sure/settle.ts'
+import { SURE } from './sure/verdict.ts'
 import { bandOf } from './sure/weigh.ts'
 
 /** What is drawn: point 0 is the job as given, the others are samples. */
@@ -99,8 +100,6 @@ export interface Sure {
 }
 
 const DOTS = 40
-/** From this share on that lasts the answer is yes; up to one less it, no. */
-export const SURE = 0.9
 
 const FAILS = ['opens', 'hot', 'stalls', 'burns', 'unfinished'] as const
 

@@ -1,12 +1,12 @@
 // The grid of the chosen variant over the two inputs asked: shown as it fills.
-import { type GridSpec, gridSpec } from '../../sim/studies/grid.ts'
-import { spread } from '../../workers/spread.ts'
+import type { GridSpec } from '../../sim/studies/grid.ts'
 import { axisRead, chosenText, gridOf } from '../change/grid.ts'
 import { chosenOf, type State } from '../store.ts'
 import type { Keeper } from './keeper.ts'
 import type { GridShown } from './work.ts'
 
-function specOf(state: State): GridSpec | null {
+async function specOf(state: State): Promise<GridSpec | null> {
+  const { gridSpec } = await import('../../sim/studies/grid.ts')
   const scenario = chosenText(state)
   const { x, y } = gridOf(state)
   const [along, down] = [axisRead(scenario, x, 'x'), axisRead(scenario, y, 'y')]
@@ -27,8 +27,8 @@ export const gridKeeper: Keeper<GridShown> = {
     return `${JSON.stringify([x, y])} ${key}`
   },
   async work(state, { pool, signal, onProgress, onPart }) {
-    const spec = specOf(state)
-    if (!spec) return null
+    const [spec, { spread }] = await Promise.all([specOf(state), import('../../workers/spread.ts')])
+    if (!spec || signal.aborted) return null
     const reply = await spread(pool, signal, spec, {
       onProgress,
       onPart: (points) => onPart({ spec, points }),

@@ -1,6 +1,5 @@
 // The map of the chosen variant, as fitted and with the other cooling.
-import { type HeatMap, heatMap, mapSpec } from '../../sim/studies/map.ts'
-import { spread } from '../../workers/spread.ts'
+import type { HeatMap } from '../../sim/studies/map.ts'
 import { chosenOf } from '../store.ts'
 import type { Keeper } from './keeper.ts'
 
@@ -9,6 +8,11 @@ export const mapKeeper: Keeper<HeatMap> = {
   async work(state, { pool, signal, onProgress }) {
     const reading = state.readings.get(chosenOf(state).id)
     if (!reading?.ok) return null
+    const [{ heatMap, mapSpec }, { spread }] = await Promise.all([
+      import('../../sim/studies/map.ts'),
+      import('../../workers/spread.ts'),
+    ])
+    if (signal.aborted) return null
     const spec = mapSpec(reading.job)
     const found = await spread<'map'>(pool, signal, spec, { onProgress })
     if (found.kind === 'points') return { result: heatMap(reading.job, spec, found.points) }

@@ -1,7 +1,5 @@
 // How sure the answer of the chosen variant is. It belongs to the answer: worked out whether or not its zone is near.
 import type { Sure } from '../../sim/studies/sure.ts'
-import { sureSpec } from '../../sim/studies/sure.ts'
-import { spread } from '../../workers/spread.ts'
 import { AS_FOUND, chosenOf } from '../store.ts'
 import type { Keeper } from './keeper.ts'
 
@@ -26,6 +24,11 @@ export const sureKeeper: Keeper<Sure> = {
   // Long enough for a person who is still typing: two hundred runs are not begun for half a number.
   pause: 900,
   async work(state, { pool, signal, onProgress }) {
+    const [{ sureSpec }, { spread }] = await Promise.all([
+      import('../../sim/studies/sure.ts'),
+      import('../../workers/spread.ts'),
+    ])
+    if (signal.aborted) return null
     const { name, changes } = chosenOf(state)
     const spec = sureSpec(state.scenario, { variant: { name, changes } })
     if ('ok' in spec) return null

@@ -23,6 +23,7 @@ export async function opened(site: Site, view?: View): Promise<Watched> {
   const { page } = watched
   await page.goto(site.url)
   await expect.poll(() => sentence(page), { timeout: 30_000 }).not.toBe('')
+  await page.locator('variants-zone td').first().waitFor({ timeout: 30_000 })
   await settled(page)
   return watched
 }
