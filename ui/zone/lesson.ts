@@ -15,7 +15,8 @@ export class LessonSheetElement extends LitElement {
     buttons,
     css`
       :host {
-        padding: 20px 32px 24px;
+        /* Clear of the margin with the letters. */
+        padding: 20px 32px 24px calc(var(--margin-rail) + 32px);
         border-bottom: var(--zone-rule) solid var(--ink);
       }
       header,
