@@ -87,7 +87,12 @@ function keepUp<N extends StudyName>(store: Store, pool: Pick<Pool, 'ask'>, name
     set({
       working: null,
       key,
-      ...(outcome === null ? {} : 'result' in outcome ? { result: outcome.result } : { why: outcome.why }),
+      // What was found for other inputs is not shown as the answer to these.
+      ...(outcome === null
+        ? { result: null }
+        : 'result' in outcome
+          ? { result: outcome.result }
+          : { result: null, why: outcome.why }),
     })
   }
 
