@@ -47,9 +47,18 @@ const byTurns = (job: Job): boolean => {
 }
 
 /** The figures alone, without the rows between the turns that are run. */
-export function* figuresOf(job: Job): Generator<Progress, Figures> {
-  if (!byTurns(job)) return judge(job, (yield* run(job)).trace)
+export function* figuresOf(job: Job, direct = false): Generator<Progress, Figures> {
+  if (direct || !byTurns(job)) return judge(job, (yield* run(job)).trace)
   return judgeCycles(job, yield* cycles(job))
+}
+
+/** When the cutoff first opens, s; null: never. Nothing is run beyond it. */
+export function* openingOf(job: Job, direct = false): Generator<Progress, number | null> {
+  const marks =
+    direct || !byTurns(job)
+      ? (yield* run(job, { toFirstOpening: true })).trace.marks
+      : (yield* cycles(job, { toFirstOpening: true })).switching
+  return marks.find(({ kind }) => kind === 'opens')?.t ?? null
 }
 
 /** Carries out a job. Yields progress; never throws on a job the reader lets through. */

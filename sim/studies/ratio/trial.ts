@@ -1,11 +1,10 @@
 // One drive tried on the user's own duty: what it comes to, and everything that speaks against it.
-import { cycles } from '../../cycles.ts'
-import { cycleSeconds, meanTorque } from '../../duty.ts'
+import { figuresOf, openingOf } from '../../carryOut.ts'
+import { meanTorque } from '../../duty.ts'
 import type { Job } from '../../job.ts'
-import { type Figures, hardestPhase, judge } from '../../judge.ts'
-import { judgeCycles } from '../../judgeCycles.ts'
+import { hardestPhase } from '../../judge.ts'
 import { ratio } from '../../parts/belt.ts'
-import { type Progress, run } from '../../run.ts'
+import type { Progress } from '../../run.ts'
 import { allDayTorque } from '../../steady/allDay.ts'
 import { lowestAllDay } from '../../steady/lowest.ts'
 import { topSpeed } from '../../steady/operating.ts'
@@ -54,25 +53,8 @@ export function askedOf({ duty: { phases } }: Job): Asked {
   }
 }
 
-/** A duty that repeats no more often than this is run directly; and any, where every turn is wanted. */
-const OFTEN = 10
 /** So near to opening the cutoff is asked itself, K. */
 const NEAR = 0.3
-
-const often = ({ duty }: Job): boolean => duty.seconds / cycleSeconds(duty) > OFTEN
-
-function* figuresOf(job: Job, direct: boolean): Generator<Progress, Figures> {
-  if (direct || !often(job)) return judge(job, (yield* run(job)).trace)
-  return judgeCycles(job, yield* cycles(job))
-}
-
-function* openingOf(job: Job, direct: boolean): Generator<Progress, number | null> {
-  const marks =
-    direct || !often(job)
-      ? (yield* run(job, { toFirstOpening: true })).trace.marks
-      : (yield* cycles(job, { toFirstOpening: true })).switching
-  return marks.find(({ kind }) => kind === 'opens')?.t ?? null
-}
 
 /** The job without its cutoff: what it would come to if nothing stopped it. */
 const unguarded = (job: Job): Job => ({
