@@ -84,16 +84,10 @@ function keepUp<N extends StudyName>(store: Store, pool: Pick<Pool, 'ask'>, name
       .catch((error: Error) => ({ why: error.message }))
     if (signal.aborted) return
     pending = null
-    set({
-      working: null,
-      key,
-      // What was found for other inputs is not shown as the answer to these.
-      ...(outcome === null
-        ? { result: null }
-        : 'result' in outcome
-          ? { result: outcome.result }
-          : { result: null, why: outcome.why }),
-    })
+    // What was found for other inputs is not shown as the answer to these.
+    const result = outcome && 'result' in outcome ? outcome.result : null
+    const why = outcome && 'why' in outcome ? outcome.why : null
+    set({ working: null, key, result, why })
   }
 
   store.subscribe(() => {

@@ -6,7 +6,7 @@ import type { Reply, Task } from '../../workers/contract.ts'
 import { replaced } from '../../ui/change/job.ts'
 import { AS_FOUND, createStore, type State } from '../../ui/store.ts'
 import type { Wish } from '../../ui/events.ts'
-import { PAUSE, startStudies } from '../../ui/studies.ts'
+import { isStale, PAUSE, startStudies } from '../../ui/studies.ts'
 import { granted } from '../../ui/wishes.ts'
 import { example, state } from './demo.ts'
 
@@ -103,4 +103,18 @@ it('told to stop, it takes the question back and waits until it is asked again',
   wish({ kind: 'want study', study: 'ratio' })
   await rest()
   expect(calls).toHaveLength(2)
+})
+
+it('a study that fails for other inputs leaves nothing older on show as its own', async () => {
+  const { calls, store, wish } = watched()
+  wish(want)
+  await rest()
+  calls[0].answer({ kind: 'against', picture })
+  await rest()
+  wish({ kind: 'edit', path: 'rival.power', text: '1 hp' })
+  await rest()
+  calls[1].answer({ kind: 'failed', why: 'a bug' })
+  await rest()
+  expect(isStale(store.state, 'against')).toBe(false)
+  expect(store.state.studies.against).toMatchObject({ result: null, why: 'a bug' })
 })

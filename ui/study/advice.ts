@@ -1,10 +1,10 @@
 // Advice on the chosen variant: what is wrong with it, and the cures, each run.
 import type { Advice } from '../../sim/advise.ts'
 import { chosenOf } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { askedKey, type Keeper, unanswered } from './keeper.ts'
 
 export const adviceKeeper: Keeper<Advice> = {
-  key: (state) => state.asked.get(chosenOf(state).id) ?? null,
+  key: askedKey,
   async work(state, { pool, signal, onProgress }) {
     const { name, changes } = chosenOf(state)
     const reply = await pool.ask(
@@ -14,6 +14,6 @@ export const adviceKeeper: Keeper<Advice> = {
     )
     if (reply.kind === 'advised')
       return reply.advice.ok ? { result: reply.advice } : { why: 'a value needs a look' }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }

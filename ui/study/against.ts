@@ -2,13 +2,13 @@
 import type { AgainstOld } from '../../sim/rival/picture.ts'
 import { readOld } from '../change/oldMotor.ts'
 import { chosenOf } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { askedKey, type Keeper, unanswered } from './keeper.ts'
 
 export const againstKeeper: Keeper<AgainstOld> = {
   key(state) {
-    const key = state.asked.get(chosenOf(state).id)
+    const key = askedKey(state)
     // While the old motor does not read, the last picture stays; the first is drawn without it.
-    if (key === undefined || (readOld(state.old)?.ok === false && state.studies.against.result)) return null
+    if (key === null || (readOld(state.old)?.ok === false && state.studies.against.result)) return null
     return `${JSON.stringify(state.old)} ${key}`
   },
   async work(state, { pool, signal }) {
@@ -18,6 +18,6 @@ export const againstKeeper: Keeper<AgainstOld> = {
     const rival = old?.ok ? old.rival : null
     const reply = await pool.ask(signal, { kind: 'against', job: reading.job, rival })
     if (reply.kind === 'against') return { result: reply.picture }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }

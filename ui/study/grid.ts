@@ -1,8 +1,8 @@
 // The grid of the chosen variant over the two inputs asked: shown as it fills.
 import type { GridSpec } from '../../sim/studies/grid.ts'
 import { axisRead, chosenText, gridOf } from '../change/grid.ts'
-import { chosenOf, type State } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import type { State } from '../store.ts'
+import { askedKey, type Keeper, unanswered } from './keeper.ts'
 import type { GridShown } from './work.ts'
 
 async function specOf(state: State): Promise<GridSpec | null> {
@@ -17,8 +17,8 @@ async function specOf(state: State): Promise<GridSpec | null> {
 
 export const gridKeeper: Keeper<GridShown> = {
   key(state) {
-    const key = state.asked.get(chosenOf(state).id)
-    if (key === undefined) return null
+    const key = askedKey(state)
+    if (key === null) return null
     const { x, y } = gridOf(state)
     const scenario = chosenText(state)
     // While an axis does not read, the last grid stays.
@@ -34,6 +34,6 @@ export const gridKeeper: Keeper<GridShown> = {
       onPart: (points) => onPart({ spec, points }),
     })
     if (reply.kind === 'points') return { result: { spec, points: reply.points } }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }

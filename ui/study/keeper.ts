@@ -1,7 +1,8 @@
-// A keeper: when a study is another one, and how it is asked for.
+// A keeper: when a study is another one, and how it is asked for; and what keepers share.
 import type { Progress } from '../../sim/run.ts'
 import type { Pool } from '../../workers/pool.ts'
-import type { State } from '../store.ts'
+import type { Refusal } from '../../workers/contract.ts'
+import { chosenOf, type State } from '../store.ts'
 
 export interface Asking<T> {
   readonly signal: AbortSignal
@@ -21,3 +22,10 @@ export interface Keeper<T> {
   readonly pause?: number
   work(state: State, asking: Asking<T>): Promise<Outcome<T>>
 }
+
+/** Equal for equal jobs: the chosen variant as it is asked; null while it does not read. */
+export const askedKey = (state: State): string | null => state.asked.get(chosenOf(state).id) ?? null
+
+/** What comes of a question that was not answered. */
+export const unanswered = (reply: Refusal): { readonly why: string } | null =>
+  reply.kind === 'cancelled' ? null : { why: reply.why }

@@ -1,7 +1,7 @@
 // The numbers of the lesson on the page: of its job as it stands, and of every variant.
 import type { Facts } from '../../sim/lessons.ts'
 import { entriesOf } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { type Keeper, unanswered } from './keeper.ts'
 
 export const lessonKeeper: Keeper<readonly Facts[]> = {
   key(state) {
@@ -17,6 +17,6 @@ export const lessonKeeper: Keeper<readonly Facts[]> = {
     if (state.lesson === null) return null
     const reply = await pool.ask(signal, { kind: 'lesson', name: state.lesson.name, jobs }, { onProgress })
     if (reply.kind === 'lesson') return { result: reply.columns }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }

@@ -1,7 +1,7 @@
 // Work and rest of the chosen variant: the limits of its hardest step, or of one that was picked.
 import type { LimitsStudy } from '../../sim/studies/limits.ts'
 import { chosenOf, type State } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { askedKey, type Keeper, unanswered } from './keeper.ts'
 
 /** The step that was picked, where the job still has one of that name that runs. */
 export function cutPicked(state: State): string | undefined {
@@ -15,8 +15,8 @@ export function cutPicked(state: State): string | undefined {
 
 export const limitsKeeper: Keeper<LimitsStudy> = {
   key(state) {
-    const key = state.asked.get(chosenOf(state).id)
-    return key === undefined ? null : `${cutPicked(state) ?? ''} ${key}`
+    const key = askedKey(state)
+    return key === null ? null : `${cutPicked(state) ?? ''} ${key}`
   },
   async work(state, { pool, signal, onProgress }) {
     const { name, changes } = chosenOf(state)
@@ -28,6 +28,6 @@ export const limitsKeeper: Keeper<LimitsStudy> = {
     )
     if (reply.kind === 'limits')
       return reply.study.ok ? { result: reply.study } : { why: reply.study.problems[0].wrong }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }

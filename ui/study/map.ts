@@ -1,10 +1,10 @@
 // The map of the chosen variant, as fitted and with the other cooling.
 import type { HeatMap } from '../../sim/studies/map.ts'
 import { chosenOf } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { askedKey, type Keeper, unanswered } from './keeper.ts'
 
 export const mapKeeper: Keeper<HeatMap> = {
-  key: (state) => state.asked.get(chosenOf(state).id) ?? null,
+  key: askedKey,
   async work(state, { pool, signal, onProgress }) {
     const reading = state.readings.get(chosenOf(state).id)
     if (!reading?.ok) return null
@@ -16,6 +16,6 @@ export const mapKeeper: Keeper<HeatMap> = {
     const spec = mapSpec(reading.job)
     const found = await spread<'map'>(pool, signal, spec, { onProgress })
     if (found.kind === 'points') return { result: heatMap(reading.job, spec, found.points) }
-    return found.kind === 'cancelled' ? null : { why: found.why }
+    return unanswered(found)
   },
 }

@@ -1,10 +1,10 @@
 // The ratio study of the chosen variant.
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
 import { chosenOf } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { askedKey, type Keeper, unanswered } from './keeper.ts'
 
 export const ratioKeeper: Keeper<RatioStudy> = {
-  key: (state) => state.asked.get(chosenOf(state).id) ?? null,
+  key: askedKey,
   async work(state, { pool, signal, onProgress }) {
     const { name, changes } = chosenOf(state)
     const reply = await pool.ask(
@@ -14,6 +14,6 @@ export const ratioKeeper: Keeper<RatioStudy> = {
     )
     if (reply.kind === 'studied')
       return reply.study.ok ? { result: reply.study } : { why: 'a value needs a look' }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }

@@ -1,7 +1,7 @@
 // How sure the answer of the chosen variant is. It belongs to the answer: worked out whether or not its zone is near.
 import type { Sure } from '../../sim/studies/sure.ts'
 import { AS_FOUND, chosenOf } from '../store.ts'
-import type { Keeper } from './keeper.ts'
+import { type Keeper, unanswered } from './keeper.ts'
 
 const numbers = new WeakMap<object, number>()
 let count = 0
@@ -33,10 +33,10 @@ export const sureKeeper: Keeper<Sure> = {
     const spec = sureSpec(state.scenario, { variant: { name, changes } })
     if ('ok' in spec) return null
     const found = await spread<'sure'>(pool, signal, spec, { onProgress })
-    if (found.kind !== 'points') return found.kind === 'cancelled' ? null : { why: found.why }
+    if (found.kind !== 'points') return unanswered(found)
     const reply = await pool.ask(signal, { kind: 'sure', spec, points: found.points })
     if (reply.kind === 'sure')
       return reply.sure ? { result: reply.sure } : { why: 'its readings make no motor' }
-    return reply.kind === 'cancelled' ? null : { why: reply.why }
+    return unanswered(reply)
   },
 }
