@@ -1,10 +1,10 @@
 // Wiring and safety: what this drive needs to be connected without hurting anyone, as a checklist with its sources.
 import { longestDischarge, TOUCHABLE_VOLTS } from './advise/discharge.ts'
 import { isDeadly } from './advise/supply.ts'
+import { CAST_RIM, runaway, TRIED } from './drive/runaway.ts'
 import type { Job } from './job.ts'
 import type { Figures } from './judge.ts'
 import type { Bench } from './parts/bench.ts'
-import { CAST_RIM, runaway } from './wiring/runaway.ts'
 import {
   type Fact,
   GROUPS,
@@ -15,12 +15,10 @@ import {
 } from './wiring/statement.ts'
 import { stopTime } from './wiring/stopping.ts'
 
-export type { Fact, Group, Statement, StatementName } from './wiring/statement.ts'
+export { type Fact, GROUPS, type Group, type Statement, type StatementName } from './wiring/statement.ts'
 
 /** A frame hotter than this burns a hand that stays on it for some seconds, °C (ISO 13732-1, bare metal 10 s, from memory). */
 const TOUCH_C = 55
-/** A rotor is not tried at more than this share over its plate's speed (common practice). */
-const TRIED = 1.25
 /** Machines that are wet, that make dust that burns, and grit that grinds. */
 const WET: readonly string[] = ['mill', 'wheel']
 const DUSTY: readonly string[] = ['saw', 'lathe', 'grinder']

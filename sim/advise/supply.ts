@@ -1,4 +1,5 @@
 // Findings about the supply: the wrong kind, volts over or under the plate, lumpy current, the outlet, the earth.
+import { runaway, TRIED } from '../drive/runaway.ts'
 import { formFactorSquared, supplyAmps } from '../parts/supply.ts'
 import { constantAt, resistanceAt } from '../parts/winding.ts'
 import { fromUnit } from '../quantity.ts'
@@ -13,8 +14,7 @@ import { heatSeverity, HEAT } from './trouble.ts'
 /** Volts this share under or over the plate's are other volts than the plate's. */
 const UNDER = 0.95
 const OVER = 1.15
-/** Speeds over the plate's that rotors are not tried at (common practice), and that brushes stand, rad/s. */
-const TRIED = 1.25
+/** Speed that brushes stand, rad/s. */
 export const BRUSH_SPEED = fromUnit(10000, 'rpm')
 /** Copper heat over that of steady current from which a choke is worth a word. */
 const LUMPY = 1.2
@@ -24,10 +24,6 @@ const LONG_LOAD = 0.8
 /** True where the motor leads can kill. */
 export const isDeadly = ({ kind, volts }: Case['job']['parts']['supply']): boolean =>
   kind !== 'battery' || volts > TOUCHABLE_VOLTS
-
-/** Fastest a motor gets with all the volts and nothing to do, rad/s. */
-const runaway = ({ supply, winding }: Case['job']['parts']): number =>
-  Math.max(0, supply.volts - winding.brushDrop) / winding.constant
 
 /** More than a rotor was made for. */
 const isTooFast = (speed: number, plateSpeed: number | null): boolean =>
@@ -83,16 +79,13 @@ function volts(one: Case): Draft[] {
       }),
     ]
   }
-  const fast = runaway(job.parts)
   if (supply.volts <= OVER * plate) return []
-  const rim = job.plate && one.motor.bench.flywheelDiameter
+  const { motor: fast, flywheelRim: rim } = runaway(job.parts, one.motor.bench.flywheelDiameter)
   const evidence = {
     ...told,
     idle: number(fast, 'angular speed', 'volts over the motor constant'),
     ...(plateSpeed === null ? {} : { plateSpeed: number(plateSpeed, 'angular speed', PLATE) }),
-    ...(rim === undefined
-      ? {}
-      : { rim: number((fast * rim) / 2, 'speed', 'the flywheel’s rim at that speed') }),
+    ...(rim === null ? {} : { rim: number(rim, 'speed', 'the flywheel’s rim at that speed') }),
   }
   const severity = isTooFast(fast, plateSpeed) ? 'danger' : 'short'
   return [

@@ -4,7 +4,7 @@ import { read, readFile } from '../../sim/read.ts'
 import { wiringWords } from '../../sim/say/wiring.ts'
 import { type Scenario, withChange } from '../../sim/scenario.ts'
 import { wiringOf } from '../../sim/wiring.ts'
-import { runaway } from '../../sim/wiring/runaway.ts'
+import { runaway } from '../../sim/drive/runaway.ts'
 import { stopTime } from '../../sim/wiring/stopping.ts'
 import { example } from '../ui/demo.ts'
 

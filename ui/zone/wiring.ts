@@ -6,13 +6,11 @@ import type { Figures } from '../../sim/judge.ts'
 import type { Bench } from '../../sim/parts/bench.ts'
 import { GROUP_WORDS, WIRING_LEAD, wiringWords } from '../../sim/say/wiring.ts'
 import type { Units } from '../../sim/say/units.ts'
-import { type Group, type Statement, wiringOf } from '../../sim/wiring.ts'
+import { GROUPS, type Statement, wiringOf } from '../../sim/wiring.ts'
 import { circuitDrawing } from '../drawing/circuit.ts'
 import { wish } from '../events.ts'
 import { Measured } from '../plot/measured.ts'
 import { base, buttons } from '../style/base.ts'
-
-const ORDER: readonly Group[] = ['connect', 'protect', 'touch', 'moving', 'use']
 
 @customElement('wiring-zone')
 export class WiringZone extends LitElement {
@@ -188,7 +186,7 @@ export class WiringZone extends LitElement {
         </figure>
         <div>
           <p>${done} of ${all.length} seen to.</p>
-          <div class="lists">${ORDER.map((group) => {
+          <div class="lists">${GROUPS.map((group) => {
             const own = all.filter((statement) => statement.group === group)
             return own.length === 0
               ? nothing

@@ -27,3 +27,6 @@ export function runaway({ supply, winding, belt }: Parts, flywheelDiameter: numb
 
 /** Rim speed that ordinary cast-iron pulleys and flywheels are held to, m/s (Machinery's Handbook, from memory). */
 export const CAST_RIM = 33
+
+/** A rotor is not tried at more than this share over its plate's speed (common practice). */
+export const TRIED = 1.25
