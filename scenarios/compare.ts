@@ -4,7 +4,7 @@ import type { GivenRival } from '../sim/rival/fields.ts'
 import { readRival } from '../sim/rival/read.ts'
 import { compareSentence } from '../sim/say/compare.ts'
 import { compareReport } from '../sim/say/compareReport.ts'
-import { DEMO } from './open.ts'
+import { DEMO, titleOf } from './open.ts'
 import { type Command, command, oneJob, SHARED } from './options.ts'
 import { say, tell } from './terminal.ts'
 
@@ -99,11 +99,11 @@ function main(): number {
   }
   const opened = oneJob(asked)
   if (typeof opened === 'number') return opened
-  const { file, scenario, variant } = opened
+  const { file } = opened
   const { job } = opened.reading
   const comparison = compare(job, reading.rival)
   if (json) say(JSON.stringify({ file, ok: true, answer: compareSentence(comparison, units), ...comparison }))
-  else say(compareReport(`${scenario.name}${variant ? `, ${variant.name}` : ''}`, comparison, job, units))
+  else say(compareReport(titleOf(opened), comparison, job, units))
   return 0
 }
 

@@ -7,6 +7,7 @@ import { FIGURE_NAMES, FIGURES, type FigureName } from '../sim/studies/figures.t
 import { gridSpec } from '../sim/studies/grid.ts'
 import { type Axis, axisOf, MOST_VALUES } from '../sim/studies/grid/axis.ts'
 import { points } from '../sim/studies/points.ts'
+import { titleOf } from './open.ts'
 import { type Command, command, oneJob, refused, SHARED } from './options.ts'
 import { drive, say } from './terminal.ts'
 
@@ -61,7 +62,7 @@ function main(): number {
     const line = { file, ok: true, x: spec.x, y: spec.y, figure, values, points: found }
     process.stdout.write(`${JSON.stringify(line)}\n`)
   } else {
-    const title = `${scenario.name}${variant ? `, ${variant.name}` : ''}`
+    const title = titleOf(opened)
     say(gridLines(title, spec, found, figure, units).join('\n'))
   }
   return 0

@@ -5,6 +5,7 @@ import { limitsSentences } from '../sim/say/limits.ts'
 import { limitsCard } from '../sim/say/limitsCard.ts'
 import { limitsLines } from '../sim/say/limitsReport.ts'
 import { limitsStudy } from '../sim/studies/limits.ts'
+import { titleOf } from './open.ts'
 import { command, oneJob, refused, SHARED } from './options.ts'
 import { drive, say } from './terminal.ts'
 
@@ -38,7 +39,7 @@ function main(): number {
   const options = { variant, phase: asked.text('phase'), rest: rest?.ok ? rest.value : undefined, type }
   const study = drive(limitsStudy(scenario, options), 'Finding limits')
   if (!study.ok) return refused(file, study.problems, json)
-  const title = `${scenario.name}${variant ? `, ${variant.name}` : ''}${type ? `, ${type.name}` : ''}`
+  const title = `${titleOf(opened)}${type ? `, ${type.name}` : ''}`
   if (json) {
     const answer = { sentence: limitsSentences(study, units), card: limitsCard(title, study, units) }
     process.stdout.write(`${JSON.stringify({ file, ...study, answer })}\n`)

@@ -3,6 +3,7 @@ import { mapLines } from '../sim/say/mapReport.ts'
 import { panelSentence } from '../sim/say/map.ts'
 import { GRID, heatMap, mapSpec } from '../sim/studies/map.ts'
 import { points } from '../sim/studies/points.ts'
+import { titleOf } from './open.ts'
 import { command, oneJob, SHARED } from './options.ts'
 import { drive, say } from './terminal.ts'
 
@@ -26,12 +27,12 @@ function main(): number {
       return asked.fail(`--${name}: a whole number from ${FEWEST} to ${MOST}.`)
   const opened = oneJob(asked)
   if (typeof opened === 'number') return opened
-  const { file, scenario, variant, reading } = opened
+  const { file, reading } = opened
   const { units, json } = asked
   const { job } = reading
   const spec = mapSpec(job, json ? size : { speeds: 3, torques: 3 })
   const map = heatMap(job, spec, drive(points<'map'>(spec), 'Working out the map'))
-  const title = `${scenario.name}${variant ? `, ${variant.name}` : ''}`
+  const title = titleOf(opened)
   if (json) {
     const { parts: _, ...rest } = map
     const panels = map.panels.map((panel) => ({

@@ -16,6 +16,10 @@ export interface Opened {
   readonly reading: Accepted
 }
 
+/** The job and the variant in a line. */
+export const titleOf = ({ scenario, variant }: Pick<Opened, 'scenario' | 'variant'>): string =>
+  `${scenario.name}${variant ? `, ${variant.name}` : ''}`
+
 const fault = (wrong: string, wouldDo: string): readonly Problem[] => [{ path: '', wrong, wouldDo }]
 
 /** The text of a file, or why not. */

@@ -2,6 +2,7 @@
 import { presentSentence, windowSentence } from '../sim/say/ratio.ts'
 import { ratioLines } from '../sim/say/ratioReport.ts'
 import { ratioStudy } from '../sim/studies/ratio.ts'
+import { titleOf } from './open.ts'
 import { command, oneJob, refused, SHARED } from './options.ts'
 import { drive, say } from './terminal.ts'
 
@@ -20,7 +21,7 @@ function main(): number {
   if (!study.ok) return refused(file, study.problems, json)
   const answer = { window: windowSentence(study, units), present: presentSentence(study, units) }
   if (json) process.stdout.write(`${JSON.stringify({ file, ...study, answer })}\n`)
-  else say(ratioLines(`${scenario.name}${variant ? `, ${variant.name}` : ''}`, study, units).join('\n'))
+  else say(ratioLines(titleOf(opened), study, units).join('\n'))
   return 0
 }
 

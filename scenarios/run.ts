@@ -1,6 +1,5 @@
 // The command line: job files in, answers out. `npm run job -- FILE…`
 import { createWriteStream } from 'node:fs'
-import { parseArgs } from 'node:util'
 import { carryOut, type Skipping } from '../sim/carryOut.ts'
 import { type CrossCheck, crossCheck } from '../sim/crossCheck.ts'
 import type { Job } from '../sim/job.ts'
@@ -16,20 +15,28 @@ import type { Units } from '../sim/say/units.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Trace } from '../sim/trace.ts'
 import { type Advised, adviseOn, advisedData, advisedLines, symptomAmiss, type Wanted } from './advice.ts'
-import { DEMO, openJob } from './open.ts'
-import { drive, problemLines, say, tell } from './terminal.ts'
+import { DEMO, openJob, titleOf } from './open.ts'
+import { type Command, command, refused, SHARED } from './options.ts'
+import { drive, say, tell } from './terminal.ts'
 
 const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill demo
-  --json            one line of JSON a file: figures, events, ending, effort (SI, °C); use npm run -s
   --csv OUT         writes the trace as a table, units in the header; every cycle is run for it
-  --variant NAME    the job with this variant's changes
   --direct          every cycle of a duty that repeats is run, none skipped
   --cross-check     runs the start with a second, unrelated method and prints the largest difference
   --findings        everything to do about it, and what to measure; else the three most urgent
   --symptom WORDS   what it does ("trips after 20 minutes"): what may be behind it, and how to tell
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
-  --units us|metric units of the answer (us)
-  --fahrenheit      temperatures in °F`
+${SHARED}
+JSON holds one line a file: figures, events, ending, effort (SI, °C).`
+
+const OWN = {
+  csv: { type: 'string' },
+  direct: { type: 'boolean' },
+  'cross-check': { type: 'boolean' },
+  until: { type: 'string' },
+  findings: { type: 'boolean' },
+  symptom: { type: 'string' },
+} as const
 
 interface Options {
   readonly json: boolean
@@ -57,56 +64,29 @@ interface Done {
   readonly advised: Advised
 }
 
-function options(): { files: string[]; options: Options } | string {
-  let parsed: ReturnType<typeof parse>
-  try {
-    parsed = parse()
-  } catch (error) {
-    return error instanceof Error ? error.message : String(error)
-  }
-  const { values, positionals } = parsed
-  if (values.help) return ''
-  if (values.units !== 'us' && values.units !== 'metric')
-    return `--units cannot be "${values.units}": us or metric.`
-  const until = values.until === undefined ? undefined : parseQuantity(values.until, 'time')
+/** What is asked, from the command line; a sentence where something does not go together. */
+function optionsOf({ text, flag, files, json, variant, units }: Command): Options | string {
+  const untilText = text('until')
+  const until = untilText === undefined ? undefined : parseQuantity(untilText, 'time')
   if (until && !until.ok) return `--until: ${until.wrong} ${until.wouldDo}`
-  if (until && !values['cross-check']) return '--until goes with --cross-check.'
-  const amiss = symptomAmiss(values.symptom)
+  if (until && !flag('cross-check')) return '--until goes with --cross-check.'
+  const symptom = text('symptom')
+  const amiss = symptomAmiss(symptom)
   if (amiss) return amiss
-  if (values.csv !== undefined && positionals.length > 1) return '--csv writes one table: give one file.'
+  const csv = text('csv')
+  if (csv !== undefined && files.length > 1) return '--csv writes one table: give one file.'
   return {
-    files: positionals.length > 0 ? positionals : [DEMO],
-    options: {
-      json: values.json,
-      csv: values.csv,
-      variant: values.variant,
-      // A table is for other programs: its rows are those of the run itself, each with its own error alone.
-      direct: values.direct || values.csv !== undefined,
-      crossCheck: values['cross-check'],
-      until: until?.value,
-      units: { system: values.units, temperature: values.fahrenheit ? '°F' : '°C' },
-      wanted: { findings: values.findings, symptom: values.symptom },
-    },
+    json,
+    csv,
+    variant,
+    // A table is for other programs: its rows are those of the run itself, each with its own error alone.
+    direct: flag('direct') || csv !== undefined,
+    crossCheck: flag('cross-check'),
+    until: until?.value,
+    units,
+    wanted: { findings: flag('findings'), symptom },
   }
 }
-
-const parse = () =>
-  parseArgs({
-    allowPositionals: true,
-    options: {
-      json: { type: 'boolean', default: false },
-      csv: { type: 'string' },
-      variant: { type: 'string' },
-      direct: { type: 'boolean', default: false },
-      'cross-check': { type: 'boolean', default: false },
-      until: { type: 'string' },
-      findings: { type: 'boolean', default: false },
-      symptom: { type: 'string' },
-      units: { type: 'string', default: 'us' },
-      fahrenheit: { type: 'boolean', default: false },
-      help: { type: 'boolean', default: false },
-    },
-  })
 
 function perform(file: string, options: Options): Done | readonly Problem[] {
   const opened = openJob(file, options.variant)
@@ -153,26 +133,22 @@ async function writeCsv(path: string, job: Job, trace: Trace): Promise<void> {
 }
 
 async function main(): Promise<number> {
-  const asked = options()
-  if (typeof asked === 'string') {
-    tell(asked === '' ? USAGE : `${asked}\n\n${USAGE}`)
-    return asked === '' ? 0 : 2
-  }
+  const asked = command(USAGE, OWN)
+  if (typeof asked === 'number') return asked
+  const options = optionsOf(asked)
+  if (typeof options === 'string') return asked.fail(options)
+  const { units, json, csv, wanted } = options
   let status = 0
-  for (const file of asked.files) {
-    const outcome = perform(file, asked.options)
+  for (const file of asked.files.length > 0 ? asked.files : [DEMO]) {
+    const outcome = perform(file, options)
     if (!('job' in outcome)) {
-      status = 2
-      tell(problemLines(file, outcome))
-      if (asked.options.json)
-        process.stdout.write(`${JSON.stringify({ file, ok: false, problems: outcome })}\n`)
+      status = refused(file, outcome, json)
       continue
     }
-    const { units, json, csv } = asked.options
     if (json) process.stdout.write(`${jsonLine(outcome, units)}\n`)
     else {
-      const title = `${outcome.scenario.name}${outcome.variant ? `, ${outcome.variant.name}` : ''} (${inShort(outcome.job)})`
-      const advice = advisedLines(outcome.advised, asked.options.wanted, units)
+      const title = `${titleOf(outcome)} (${inShort(outcome.job)})`
+      const advice = advisedLines(outcome.advised, wanted, units)
       say(jobReport(title, { ...outcome, advice }, units))
     }
     if (csv === undefined) continue

@@ -4,6 +4,7 @@ import { answerOf } from '../sim/say/answer.ts'
 import { sureLines } from '../sim/say/sure.ts'
 import { MOST_SAMPLES, SAMPLES, sureOf, sureSpec } from '../sim/studies/sure.ts'
 import { points } from '../sim/studies/points.ts'
+import { titleOf } from './open.ts'
 import { command, oneJob, refused, SHARED } from './options.ts'
 import { drive, say } from './terminal.ts'
 
@@ -44,14 +45,7 @@ function main(): number {
   if (json) process.stdout.write(`${JSON.stringify({ file, ok: true, seed, answer, ...found })}\n`)
   else
     say(
-      [
-        `${scenario.name}${variant ? `, ${variant.name}` : ''}`,
-        '',
-        answer.sentence,
-        answer.support,
-        '',
-        ...sureLines(found, job, units),
-      ].join('\n'),
+      [titleOf(opened), '', answer.sentence, answer.support, '', ...sureLines(found, job, units)].join('\n'),
     )
   return 0
 }
