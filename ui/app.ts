@@ -128,9 +128,11 @@ export class Page extends LitElement {
       this.watching.push(whenNear([...this.querySelectorAll(places)], () => void load()))
   })
 
+  private readonly loadLesson = once(() => import('./zone/lesson.ts'))
+
   protected updated(): void {
     if (this.store.state.results.size > 0) this.loadRest()
-    if (this.store.state.lesson !== null) void import('./zone/lesson.ts')
+    if (this.store.state.lesson !== null) this.loadLesson()
     const { settings, scenario } = this.store.state
     const root = document.documentElement
     root.dataset.theme = settings.theme

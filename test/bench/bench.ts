@@ -37,16 +37,10 @@ function timed<T>(times: number, work: () => T): { ms: number; made: T } {
   return { ms, made }
 }
 
-/** Best of a few runs, ms: the least disturbed one. */
+/** The best of a few runs, and what it came to. */
 function best(times: number, job: Job, options: RunOptions) {
-  let ms = Infinity
-  let made = finish(run(job, options))
-  for (let n = 0; n < times; n++) {
-    const started = performance.now()
-    made = finish(run(job, options))
-    ms = Math.min(ms, performance.now() - started)
-  }
-  return { ms, ...made.trace.effort, windingC: made.trace.columns.windingC.at(-1) ?? Number.NaN }
+  const { ms, made } = timed(times, () => finish(run(job, options)).trace)
+  return { ms, ...made.effort, windingC: made.columns.windingC.at(-1) ?? Number.NaN }
 }
 
 const say = (text: string) => process.stdout.write(`${text}\n`)

@@ -3,29 +3,20 @@ import { css, html, LitElement } from 'lit'
 import { customElement, state } from 'lit/decorators.js'
 import { DUTY_TYPES } from '../../sim/handbook/dutyTypes.ts'
 import { wish } from '../events.ts'
-import { base, buttons } from '../style/base.ts'
+import { base, buttons, selects } from '../style/base.ts'
 
 @customElement('duty-pattern')
 export class DutyPattern extends LitElement {
   static styles = [
     base,
     buttons,
+    selects,
     css`
       div {
         display: flex;
         flex-wrap: wrap;
         align-items: center;
         gap: 8px 12px;
-        font: var(--type-label);
-      }
-      select {
-        min-height: var(--control);
-        max-width: 100%;
-        padding: 0 8px;
-        border: 1px solid var(--ink3);
-        border-radius: var(--round-field);
-        background: var(--raise);
-        color: var(--ink);
         font: var(--type-label);
       }
     `,

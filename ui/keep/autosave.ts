@@ -9,7 +9,7 @@ import {
   lastSlot,
   listed,
   putUp,
-  type Record,
+  type Shelved,
   setLast,
   takeDown,
   throwAway,
@@ -51,7 +51,7 @@ const momentOf = (state: Pick<State, 'settings'>, slot: string, { job, chosen }:
 }
 
 /** The page's state with a kept job taken up, its undo with it. */
-export function resumed(state: Pick<State, 'settings'>, slot: string, record: Record): State {
+export function resumed(state: Pick<State, 'settings'>, slot: string, record: Shelved): State {
   const moment = (kept: Kept) => momentOf(state, slot, kept)
   const history: History = {
     past: record.past.map(moment),
@@ -94,8 +94,8 @@ export interface Autosave {
 export function startAutosave(store: Store, storage: () => Storage): Autosave {
   const versions = new Map<string, number>()
   let timer: ReturnType<typeof setTimeout> | undefined
-  let seen: Moment | null = null
-  let ticked = store.state.ticked
+  /** The state last looked at. */
+  let seen = store.state
 
   const attempt = <T>(work: (shelf: Storage) => T): T | null => {
     try {
@@ -153,16 +153,14 @@ export function startAutosave(store: Store, storage: () => Storage): Autosave {
   const follow = () => {
     const { state } = store
     const same =
-      seen !== null &&
       seen.slot === state.slot &&
       seen.scenario === state.scenario &&
       seen.variants === state.variants &&
       seen.chosen === state.chosen &&
-      ticked === state.ticked
+      seen.ticked === state.ticked
     if (same) return
     const { slot } = state
     seen = state
-    ticked = state.ticked
     // An example nobody has changed needs no keeping.
     const touched = [...state.history.past, ...state.history.future].some((each) => each.slot === slot)
     if (!touched && !versions.has(slot) && state.ticked.length === 0) return
@@ -173,7 +171,6 @@ export function startAutosave(store: Store, storage: () => Storage): Autosave {
   const { slot } = store.state
   const first = attempt((shelf) => versionAt(shelf, slot))
   if (first !== null) versions.set(slot, first)
-  seen = store.state
   store.subscribe(follow)
   list()
   if (typeof addEventListener === 'function') {

@@ -8,7 +8,7 @@ export interface Kept {
   readonly chosen: number
 }
 
-export interface Record {
+export interface Shelved {
   /** Counts what has been written: another number than one's own tells of another tab. */
   readonly version: number
   /** When, ms since 1970. */
@@ -21,7 +21,7 @@ export interface Record {
 }
 
 /** What a place of the shelf holds: a record; nothing; or something no longer readable. */
-export type Found = Record | 'nothing' | 'damaged'
+export type Found = Shelved | 'nothing' | 'damaged'
 
 export interface Listed {
   readonly slot: string
@@ -51,7 +51,7 @@ function keptIn(value: unknown): Kept | null {
 function recordIn(text: string | null): Found {
   if (text === null) return 'nothing'
   try {
-    const value = JSON.parse(text) as Partial<Record>
+    const value = JSON.parse(text) as Partial<Shelved>
     const now = keptIn(value.now)
     if (!now || !whole(value.version)) return 'damaged'
     const steps = (list: unknown) =>
@@ -84,7 +84,7 @@ export const recordAt = (shelf: Shelf, slot: string): Found => recordIn(shelf.ge
  * Takes a job off the shelf to be worked on. A damaged one is set aside, and the copy that was last taken down whole is
  * given instead, if there is one.
  */
-export function takeDown(shelf: Shelf, slot: string): { found: Record | null; damaged: boolean } {
+export function takeDown(shelf: Shelf, slot: string): { found: Shelved | null; damaged: boolean } {
   const text = shelf.getItem(JOB + slot)
   const found = recordIn(text)
   if (typeof found !== 'string') {
@@ -107,7 +107,7 @@ function write(shelf: Shelf, key: string, text: string): boolean {
 }
 
 /** Puts a record on the shelf; where there is no room, without its steps, then without spare copies. False: no room at all. */
-export function putUp(shelf: Shelf, slot: string, record: Record): boolean {
+export function putUp(shelf: Shelf, slot: string, record: Shelved): boolean {
   const key = JOB + slot
   if (write(shelf, key, JSON.stringify(record))) return true
   const bare = JSON.stringify({ ...record, past: [], future: [] })

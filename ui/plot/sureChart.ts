@@ -115,11 +115,9 @@ export function sureDrawing(sure: Sure, job: Job, units: Units, width: number, k
   const start = base + (runs.length > 0 ? 64 : 48) * k
   const step = (narrow ? ROW + 18 : ROW) * k
   const heats = bars.flatMap(({ band }) => [band.low ?? 20, band.high ?? 20])
-  const along =
-    sure.of === 'time'
-      ? (value: number | null) => (value === null ? right : Math.min(right, x(value)))
-      : (value: number | null) =>
-          scaleLinear([20, Math.max(60, ...heats)], [left, right - 90 * k])(value ?? 20)
+  const heat = scaleLinear([20, Math.max(60, ...heats)], [left, right - 90 * k])
+  const along = (value: number | null): number =>
+    sure.of === 'winding' ? heat(value ?? 20) : value === null ? right : Math.min(right, x(value))
   const drawn = bars.map(({ name: title, words, band, look }, index) => {
     const y = start + index * step + (narrow ? 18 * k : 0)
     const from = band.low === null ? right - 4 : along(band.low)

@@ -64,6 +64,20 @@ export const base = css`
   }
 `
 
+/** A list to choose from that stands in a line of text. */
+export const selects = css`
+  select {
+    min-height: var(--control);
+    max-width: 100%;
+    padding: 0 8px;
+    border: 1px solid var(--ink3);
+    border-radius: var(--round-field);
+    background: var(--raise);
+    color: var(--ink);
+    font: var(--type-label);
+  }
+`
+
 export const buttons = css`
   button,
   .button {

@@ -9,7 +9,7 @@ import type { Units } from '../../sim/say/units.ts'
 import type { LimitsStudy } from '../../sim/studies/limits.ts'
 import { wish } from '../events.ts'
 import type { Work } from '../study/work.ts'
-import { base, buttons } from '../style/base.ts'
+import { base, buttons, selects } from '../style/base.ts'
 import './limitsCard.ts'
 import { secondStyle } from './second.ts'
 import { studyLine } from './studyLine.ts'
@@ -22,6 +22,7 @@ export class LimitsZone extends LitElement {
   static styles = [
     base,
     buttons,
+    selects,
     secondStyle,
     studyStyle,
     css`
@@ -57,16 +58,6 @@ export class LimitsZone extends LitElement {
         align-items: center;
         gap: 8px;
         margin-bottom: 8px;
-        font: var(--type-label);
-      }
-      select {
-        min-height: var(--control);
-        max-width: 100%;
-        padding: 0 8px;
-        border: 1px solid var(--ink3);
-        border-radius: var(--round-field);
-        background: var(--raise);
-        color: var(--ink);
         font: var(--type-label);
       }
       .caution {
