@@ -140,7 +140,7 @@ export function ratioDrawing(
   )}
   ${
     narrow
-      ? svg`<text class="tick" x=${left} y=${bottom + 3 * row + 2}>belt ratio, and machine pulley in ${unit}</text>`
+      ? svg`<text class="tick" x=${left} y=${bottom + 3 * row + 2}>belt ratio, and machine pulley (${unit})</text>`
       : svg`<text class="tick" x=${right + 26 * k} y=${bottom + row + 4}>belt ratio</text>
           <text class="tick" x=${right + 26 * k} y=${bottom + 2 * row + 3}>machine pulley, ${unit}</text>`
   }`

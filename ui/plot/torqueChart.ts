@@ -1,51 +1,17 @@
 // Torque over spindle speed: this motor all day and for seconds, the old motor's curve, and what the job asks.
 import { area, line as path, scaleLinear } from 'd3'
 import { type SVGTemplateResult, svg } from 'lit'
-import { meanTorque } from '../../sim/duty.ts'
 import type { Job } from '../../sim/job.ts'
 import type { AgainstOld } from '../../sim/rival/picture.ts'
 import type { Curve } from '../../sim/rival/strength.ts'
 import { fromUnit, toUnit } from '../../sim/quantity.ts'
-import { grouped, platePower, show, told } from '../../sim/say/number.ts'
-import { WITH } from '../../sim/say/compare.ts'
+import { grouped, show, told } from '../../sim/say/number.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { Table } from './chart.ts'
 import { placeLabels, type Polyline, textWidth, type Wanted } from './label.ts'
 import { roundStep, valueAxis } from './scales.ts'
+import { askedPoints, linesOf, onCurve, torqueWords } from './torqueLines.ts'
 import { alongLine } from './view.ts'
-
-/** A point the job asks: a step of it, or its surges. Torque of the cut, N·m; spindle speed, rad/s. */
-export interface AskedPoint {
-  readonly name: string
-  readonly speed: number
-  readonly torque: number
-}
-
-/** Steps that cut, each with its mean torque; and the highest of its surges, where it has any. */
-export const askedPoints = (job: Job): readonly AskedPoint[] =>
-  job.duty.phases.flatMap((phase, n) => {
-    const torque = meanTorque(phase)
-    const name = phase.name.trim() || `step ${n + 1}`
-    if (!(phase.speed > 0) || !(torque > 0)) return []
-    const { surge, cut, speed } = phase
-    const steady = cut.kind === 'torque' ? cut.torque : torque
-    return [
-      { name: surge ? `${name}, on average` : name, speed, torque },
-      ...(surge ? [{ name: 'surge', speed, torque: steady + surge.torque }] : []),
-    ]
-  })
-
-/** Torque of a curve at a speed, straight between its points; null past its end. */
-export function onCurve({ speed, torque }: Curve, at: number): number | null {
-  const last = speed.length - 1
-  if (at < speed[0] || at > speed[last] * (1 + 1e-9)) return null
-  const after = Math.max(
-    1,
-    speed.findIndex((each) => each >= at),
-  )
-  const share = (at - speed[after - 1]) / (speed[after] - speed[after - 1])
-  return torque[after - 1] + (torque[after] - torque[after - 1]) * Math.min(1, share)
-}
 
 const NARROW = 760
 const HEIGHT = 290
@@ -54,37 +20,15 @@ const OVER_REST = 2.4
 
 export interface TorqueDrawing {
   readonly height: number
+  /** Spindle speed (rad/s) at px from the left, and px of a speed; kept within the axis. */
+  readonly speedAt: (x: number) => number
+  readonly x: (speed: number) => number
+  /** The cross-hair at a spindle speed, and what it reads. */
+  readonly cross: (speed: number) => SVGTemplateResult
+  readonly read: (speed: number) => string
   readonly drawn: SVGTemplateResult
   readonly words: string
   readonly table: () => Table
-}
-
-interface Line {
-  readonly curve: Curve
-  readonly look: string
-  readonly label: string
-  readonly name: string
-}
-
-function linesOf(picture: AgainstOld, job: Job, units: Units): readonly Line[] {
-  const { comparison, allDay, seconds, old } = picture
-  const now = job.parts.heat.cooling
-  const power = comparison ? `old ${platePower(comparison.rival.power, units)} motor` : 'old motor'
-  return [
-    ...allDay.map(({ cooling, curve }) => ({
-      curve,
-      look: cooling === now ? 'A heavy' : 'B series',
-      label: cooling === now ? 'A strong' : 'B strong',
-      name: `all day, ${WITH[cooling] === 'without' ? 'no fan' : WITH[cooling].replace('with the', 'with').replace('with a ', '')}`,
-    })),
-    { curve: seconds, look: 'seconds', label: 'quiet', name: 'seconds only' },
-    ...old.map((curve, n) => ({
-      curve,
-      look: 'D series',
-      label: 'D strong',
-      name: old.length > 1 ? `${power}, step ${n + 1}` : power,
-    })),
-  ]
 }
 
 /** The drawing; null where there is no room for it. */
@@ -174,17 +118,23 @@ export function torqueDrawing(
   const torqueText = (value: number | null) => (value === null ? '–' : show(value, 'torque', units).number)
   return {
     height: box.bottom + 2 * row + 8,
+    x: (speed) => x(speed),
+    speedAt: (at) => Math.min(picture.fastest, Math.max(0, x.invert(at))),
+    read: (speed) => torqueWords(lines, speed, units),
+    cross: (speed) => svg`
+      <line class="scrubber" x1=${x(speed)} x2=${x(speed)} y1=${box.top} y2=${box.bottom} />
+      ${lines.map(({ curve }) => {
+        const torque = onCurve(curve, speed)
+        return torque !== null && torque <= axis.high
+          ? svg`<circle class="crossing" cx=${x(speed)} cy=${y(torque)} r="4" />`
+          : svg``
+      })}`,
     words: `Torque at the spindle over its speed. ${asked
       .map(
         ({ name, speed, torque }) =>
           `The job asks ${told(torque, 'torque', units)} at ${told(speed, 'angular speed', units)} (${name})`,
       )
-      .join('; ')}. There, ${lines
-      .map(({ name, curve }) => {
-        const value = asked.length > 0 ? onCurve(curve, asked[0].speed) : null
-        return `${name}: ${value === null ? 'out of reach' : told(value, 'torque', units)}`
-      })
-      .join('; ')}.`,
+      .join('; ')}. There, ${asked.length > 0 ? torqueWords(lines, asked[0].speed, units) : ''}.`,
     table: () => ({
       head: ['Spindle, rpm', ...lines.map(({ name }) => `${name}, ${unit}`)],
       rows: speeds.map((rpm) => [

@@ -1,5 +1,5 @@
 // Zone G: against the old motor. A few words of its plate, both torques at the spindle, and a sentence.
-import { css, html, LitElement, nothing, type PropertyValues } from 'lit'
+import { css, html, LitElement, nothing, type PropertyValues, svg } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import type { Problem } from '../../sim/problem.ts'
@@ -11,6 +11,7 @@ import {
   stepWords,
   verdictWords,
 } from '../../sim/say/compare.ts'
+import { told } from '../../sim/say/number.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { Input } from '../../sim/scenario.ts'
 import { type OldMotor, oldInput, oldProblem, oldPulley, readOld, takesStep } from '../change/oldMotor.ts'
@@ -18,16 +19,22 @@ import '../edit/choiceField.ts'
 import { formStyle } from '../edit/formStyle.ts'
 import '../edit/quantityField.ts'
 import { wish } from '../events.ts'
+import { drag } from '../plot/drag.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
-import { heading, tableOf } from '../plot/parts.ts'
+import { heading, pointer, tableOf } from '../plot/parts.ts'
 import { type TorqueDrawing, torqueDrawing } from '../plot/torqueChart.ts'
+import { askedPoints, torqueKey } from '../plot/torqueLines.ts'
+import { toUnit } from '../../sim/quantity.ts'
 import type { AgainstOld } from '../../sim/rival/picture.ts'
 import type { Work } from '../study/work.ts'
 import { base, buttons } from '../style/base.ts'
 import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
+
+/** Half the width of the cross-hair's handle, px before enlarging. */
+const HALF = 48
 
 const PLATE = ['kind', 'power', 'speed'] as const
 const PULLEYS = ['motorPulley', 'machinePulley'] as const
@@ -64,6 +71,8 @@ export class AgainstZone extends LitElement {
   /** The job the picture is drawn for; null while it does not read. */
   @property({ attribute: false }) job: Job | null = null
   @property({ attribute: false }) units!: Units
+  /** Spindle speed looked at, rad/s; null: the slowest the job asks. */
+  @state() private at: number | null = null
   @state() private open = false
 
   private readonly measured = new Measured(this)
@@ -75,7 +84,7 @@ export class AgainstZone extends LitElement {
   }
 
   protected willUpdate(changed: PropertyValues): void {
-    if (changed.size === 1 && changed.has('open')) return
+    if (changed.size === 1 && (changed.has('open') || changed.has('at'))) return
     const { work, job, units } = this
     const { width, k } = this.measured
     this.drawing = work.result && job && width > 0 ? torqueDrawing(work.result, job, units, width, k) : null
@@ -107,6 +116,36 @@ export class AgainstZone extends LitElement {
             : nothing
         }
       </div>`
+  }
+
+  private chart(drawing: TorqueDrawing, job: Job, fastest: number) {
+    const { units, at } = this
+    const { width, k } = this.measured
+    const asked = askedPoints(job).map(({ speed }) => speed)
+    const speed = Math.min(fastest, at ?? (asked.length > 0 ? Math.min(...asked) : 0))
+    const middle = Math.min(width - HALF * k, Math.max(HALF * k, drawing.x(speed)))
+    const rpm = told(speed, 'angular speed', units)
+    const read = drawing.read(speed)
+    const key = (event: KeyboardEvent) => {
+      if (event.altKey || event.ctrlKey || event.metaKey) return
+      const to = torqueKey(event.key, event.shiftKey, speed, fastest, asked)
+      if (to === undefined) return
+      event.preventDefault()
+      this.at = to
+    }
+    const follow = (event: PointerEvent) => {
+      this.renderRoot.querySelector<HTMLElement>('.handle')?.focus({ preventScroll: true })
+      drag(event, (x) => {
+        this.at = drawing.speedAt(x)
+      })
+    }
+    return html`<div class="chart" @pointerdown=${follow} @mousedown=${(event: Event) => event.preventDefault()}>
+        <svg role="img" aria-label=${drawing.words} width=${width} height=${drawing.height + 30 * k}>${drawing.drawn}<g class="cross">${at === null ? svg`` : drawing.cross(speed)}</g></svg>
+        <div class="handle" role="slider" tabindex="0" aria-label="Spindle speed looked at" aria-valuemin="0" aria-valuemax=${toUnit(fastest, 'rpm')}
+          aria-valuenow=${toUnit(speed, 'rpm')} aria-valuetext="${rpm}. ${read}" style="left: ${middle}px; top: ${drawing.height + 2}px"
+          @keydown=${key}>${pointer('left')}${rpm}${pointer('right')}</div>
+      </div>
+      <p class="read">At ${rpm}: ${read}.</p>`
   }
 
   private said(job: Job) {
@@ -141,7 +180,7 @@ export class AgainstZone extends LitElement {
               {
                 title: 'Torque at the spindle',
                 unit: unitFor('torque', units),
-                hint: 'of the cut, the machine’s own drag taken off',
+                hint: 'of the cut, the machine’s own drag taken off; drag across, or arrow keys',
                 left: 0,
               },
               open,
@@ -149,10 +188,7 @@ export class AgainstZone extends LitElement {
                 this.open = !open
               },
             )}
-              <div class="chart still">
-                <svg role="img" aria-label=${drawing.words} width=${this.measured.width} height=${drawing.height}>${drawing.drawn}</svg>
-              </div>
-              ${open ? tableOf('Against the old motor', drawing.table(), 0) : nothing} ${this.said(job)}`
+              ${work.result ? this.chart(drawing, job, work.result.fastest) : nothing} ${open ? tableOf('Against the old motor', drawing.table(), 0) : nothing} ${this.said(job)}`
           : html`<p class="note" role="status">Working out its torque …</p>`
       }`
   }

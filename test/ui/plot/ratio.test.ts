@@ -4,7 +4,7 @@ import { read } from '../../../sim/read.ts'
 import type { RatioPoint } from '../../../sim/studies/ratio.ts'
 import { atRatio, isBurnt, ratioKey } from '../../../ui/plot/ratioCurves.ts'
 import { ratioScale } from '../../../ui/plot/ratioScale.ts'
-import { askedPoints, onCurve } from '../../../ui/plot/torqueChart.ts'
+import { askedPoints, onCurve, torqueKey, torqueWords } from '../../../ui/plot/torqueLines.ts'
 import { example } from '../demo.ts'
 
 const point = (ratio: number, part: Partial<RatioPoint>) => ({ ratio, ...part }) as RatioPoint
@@ -66,4 +66,25 @@ it('the job asks its mean torque and its surges', () => {
     asked.find(({ name }) => name.startsWith('milling'))!.torque,
   )
   expect(asked.every(({ speed }) => Math.abs(speed - (350 * Math.PI) / 30) < 1e-9)).toBe(true)
+})
+
+it('the cross-hair of the torque chart steps to whole rpm, jumps to what is asked, and says what it reads', () => {
+  const rpm = Math.PI / 30
+  const key = (name: string, at: number, shift = false) => {
+    const to = torqueKey(name, shift, at * rpm, 1000 * rpm, [350 * rpm, 700 * rpm])
+    return to === undefined ? undefined : Math.round((to / rpm) * 1e6) / 1e6
+  }
+  expect([key('ArrowRight', 352), key('ArrowLeft', 352), key('ArrowRight', 355)]).toEqual([355, 350, 360])
+  expect([key('ArrowUp', 352, true), key('ArrowDown', 352, true)]).toEqual([400, 350])
+  expect([key('PageUp', 0), key('PageUp', 350), key('PageUp', 700)]).toEqual([350, 700, 1000])
+  expect([key('PageDown', 1000), key('PageDown', 700), key('PageDown', 350)]).toEqual([700, 350, 0])
+  expect([key('Home', 5), key('End', 5), key('ArrowRight', 1000), key('ArrowLeft', 0)]).toEqual([
+    0, 1000, 1000, 0,
+  ])
+  expect(key('x', 5)).toBeUndefined()
+  const curve = { speed: Float64Array.of(0, 10, 20), torque: Float64Array.of(4, 2, 1) }
+  const lines = [{ curve, look: '', label: '', name: 'all day' }]
+  const units = { system: 'metric', temperature: '°C' } as const
+  expect(torqueWords(lines, 5, units).replace(/\s/g, ' ')).toBe('all day: 3.0 N·m')
+  expect(torqueWords(lines, 21, units)).toBe('all day: out of reach')
 })
