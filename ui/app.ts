@@ -193,7 +193,8 @@ export class Page extends LitElement {
     const { settings, window: shownWindow } = state
     const { units } = settings
     const shown = shownJob(state)
-    const next = shown ? nextTry(state, shown.result) : null
+    const advice = isStale(state, 'advice') ? null : state.studies.advice.result
+    const next = shown ? nextTry(state, shown.result, advice) : null
     const reading = state.readings.get(chosenOf(state).id)
     const lines = this.lines(state)
     const { logged } = state

@@ -1,20 +1,14 @@
 // Advice in words: each finding with a verb first, what and why, the number that counts, and its buttons.
 import type { Advice } from '../advise.ts'
-import type { Cure, Finding, FindingKind, FindingName, Severity } from '../advise/finding.ts'
+import type { Finding, FindingKind, FindingName, Severity } from '../advise/finding.ts'
 import { hardestPhase } from '../judge.ts'
+import { type Button, button } from './advice/button.ts'
 import { controlWords } from './advice/control.ts'
 import { driveWords } from './advice/drive.ts'
 import { heatWords } from './advice/heat.ts'
 import { supplyWords } from './advice/supply.ts'
 import type { Say, Words } from './advice/words.ts'
 import type { Units } from './units.ts'
-
-/** A change to try, as a button: what stands on it, and the variant it makes. */
-export interface Button {
-  readonly label: string
-  readonly name: string
-  readonly changes: Cure['changes']
-}
 
 /** A finding as it is read. */
 export interface Told extends Words {
@@ -35,19 +29,6 @@ const WORDS: Readonly<Record<FindingName, Say>> = {
   ...heatWords,
   ...driveWords,
 }
-
-/** Labels where "Try …" would not do. */
-const LABELS: Readonly<Record<string, string>> = {
-  Earthed: 'Mark as earthed',
-  'Cutoff wired': 'Try it wired',
-  Cleaned: 'Try it clean',
-}
-
-const button = ({ name, changes }: Cure): Button => ({
-  label: LABELS[name] ?? `Try ${name.charAt(0).toLowerCase()}${name.slice(1)}`,
-  name,
-  changes,
-})
 
 const WIRING = { label: 'Show wiring', zone: 'K' } as const
 const READING = { label: 'Enter reading', zone: 'J' } as const

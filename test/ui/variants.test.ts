@@ -1,6 +1,7 @@
 // Variants are chosen, copied, tried, renamed, removed and brought back; and the page knows what to try next.
 import { beforeAll, expect, it } from 'vitest'
 import { toSave } from '../../ui/change/job.ts'
+import type { Advice } from '../../sim/advise.ts'
 import { coolingTries, largerPulley, nextTry, pulleyTry } from '../../ui/change/tries.ts'
 import { choose, copy, MOST_VARIANTS, remove, rename, tryOut } from '../../ui/change/variants.ts'
 import { AS_FOUND, type Result, type State } from '../../ui/store.ts'
@@ -91,25 +92,39 @@ it('the next larger pulley can be bought and still reaches the speed', () => {
   })
 })
 
+/** By rule of thumb, before there is any advice. */
+const next = (now: State, result: Result) => nextTry(now, result, null)
+
 it('what to do next: look at one that works, else the fan, else more reduction', () => {
   const now = state()
-  expect(nextTry(withResults(now, [AS_FOUND]), found)?.label).toBe('Try it with the shaft fan')
-  expect(nextTry(withResults(now, [AS_FOUND, 'variant 1']), found)?.label).toBe(
-    'Look at “With the shaft fan”',
-  )
+  expect(next(withResults(now, [AS_FOUND]), found)?.label).toBe('Try it with the shaft fan')
+  expect(next(withResults(now, [AS_FOUND, 'variant 1']), found)?.label).toBe('Look at “With the shaft fan”')
   const fast = choose(now, 'variant 2')
   const result = resultOf(now, 'variant 2')
-  expect(nextTry(withResults(fast, ['variant 2']), result)?.label).toBe('Try ratio 2.8\u00a0:\u00a01')
+  expect(next(withResults(fast, ['variant 2']), result)?.label).toBe('Try ratio 2.8\u00a0:\u00a01')
   const good = choose(now, 'variant 1')
-  expect(nextTry(withResults(good, [AS_FOUND]), resultOf(now, 'variant 1'))?.label).toBe(
-    'Look at it as found',
-  )
+  expect(next(withResults(good, [AS_FOUND]), resultOf(now, 'variant 1'))?.label).toBe('Look at it as found')
+})
+
+it('a change that the advice has run and found good goes before a rule of thumb', () => {
+  const cure = (name: string, faults: readonly string[]) => ({
+    ...{ name, levers: [], changes: { 'belt.machinePulley': name }, whole: true, outcome: { faults } },
+  })
+  const advice = {
+    findings: [{ cures: [cure('One', ['hot'])] }, { cures: [cure('Two', []), cure('Three', [])] }],
+  }
+  const now = withResults(state(), [AS_FOUND])
+  expect(nextTry(now, found, advice as unknown as Advice)).toEqual({
+    label: 'Try two',
+    wish: { kind: 'try', name: 'Two', changes: { 'belt.machinePulley': 'Two' } },
+  })
+  expect(nextTry(now, found, { findings: [] } as unknown as Advice)?.label).toBe('Try it with the shaft fan')
 })
 
 it('of several that work it points to the one with the most in hand', () => {
   const now = state()
   // Fan and 5.6 : 1 stays coolest of the example's own.
-  expect(nextTry(withResults(now, [AS_FOUND, 'variant 1', 'variant 3']), found)?.label).toBe(
+  expect(next(withResults(now, [AS_FOUND, 'variant 1', 'variant 3']), found)?.label).toBe(
     'Look at “Fan, ratio 5.6\u00a0: 1”'.replace('\u00a0', ' '),
   )
 })
@@ -121,7 +136,7 @@ it('a stall asks for reduction and never for a fan: a swap where it gears up, el
     job: { ...found.job, parts: { ...found.job.parts, belt: { ...found.job.parts.belt, ...belt } } },
   })
   const now = state()
-  expect(nextTry(now, stalls({}))?.label).toBe('Try ratio 5.6\u00a0:\u00a01')
+  expect(next(now, stalls({}))?.label).toBe('Try ratio 5.6\u00a0:\u00a01')
   const up = {
     ...now,
     scenario: {
@@ -129,7 +144,7 @@ it('a stall asks for reduction and never for a fan: a swap where it gears up, el
       belt: { ...now.scenario.belt, motorPulley: '10 in', machinePulley: '2.5 in' },
     },
   }
-  expect(nextTry(up, stalls({ motorPulley: 0.254, machinePulley: 0.0635 }))).toEqual({
+  expect(next(up, stalls({ motorPulley: 0.254, machinePulley: 0.0635 }))).toEqual({
     label: 'Swap the pulleys',
     wish: {
       kind: 'try',
@@ -140,5 +155,5 @@ it('a stall asks for reduction and never for a fan: a swap where it gears up, el
   // Already geared as far as the speed allows: a standing spindle has no use for speed.
   const far = stalls({ machinePulley: 0.76 })
   expect(largerPulley(far, now.settings.units)).toBeNull()
-  expect(nextTry(now, far)?.label).toMatch(/^Try ratio/)
+  expect(next(now, far)?.label).toMatch(/^Try ratio/)
 })

@@ -1,6 +1,8 @@
 // What is worth trying next: the cooling it has not, and a pulley that trades top speed for torque.
+import type { Advice } from '../../sim/advise.ts'
 import type { Job } from '../../sim/job.ts'
 import { assemble } from '../../sim/plant.ts'
+import { button } from '../../sim/say/advice/button.ts'
 import { type Verdict, answerOf, inShort } from '../../sim/say/answer.ts'
 import { limitsOf } from '../../sim/say/keyNumbers.ts'
 import { ratioText } from '../../sim/say/number.ts'
@@ -135,8 +137,21 @@ function bestOther(state: State, units: Units): Entry | null {
   return best?.entry ?? null
 }
 
-/** The one thing to do next about a result; null where there is nothing to say. */
-export function nextTry(state: State, result: Result): Try | null {
+/** The first change of the advice that was run and leaves nothing amiss; null: there is none. */
+function advisedTry(advice: Advice): Try | null {
+  const cure = advice.findings
+    .flatMap(({ cures }) => cures)
+    .find(({ whole, outcome }) => whole && outcome?.faults.length === 0)
+  if (!cure) return null
+  const { label, name, changes } = button(cure)
+  return { label, wish: { kind: 'try', name, changes } }
+}
+
+/**
+ * The one thing to do next about a result; null where there is nothing to say. `advice` on the same job goes before
+ * what is tried by rule of thumb: its changes were run.
+ */
+export function nextTry(state: State, result: Result, advice: Advice | null): Try | null {
   const { units } = state.settings
   const { figures, job } = result
   const look = (entry: { id: string; name: string }): Try => ({
@@ -147,6 +162,8 @@ export function nextTry(state: State, result: Result): Try | null {
     return chosenOf(state).id === AS_FOUND ? null : look(entriesOf(state)[0])
   const best = bestOther(state, units)
   if (best) return look(best)
+  const advised = advice && advisedTry(advice)
+  if (advised) return advised
   // Air is no help to a motor that lacks torque: that takes reduction.
   const weak = figures.stalled !== null || (figures.speedMissed && verdictOf(result, units) === 'Barely')
   if (weak) return swapTry(state, result) ?? reductionTry(state, result)
