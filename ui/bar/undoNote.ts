@@ -95,7 +95,7 @@ export class UndoNote extends LitElement {
 
   render() {
     if (this.undo === null) return nothing
-    return html`<div @pointerenter=${this.hold} @pointerleave=${this.wait} @focusin=${this.hold} @focusout=${this.wait}>
+    return html`<div role="region" aria-label="Last change" @pointerenter=${this.hold} @pointerleave=${this.wait} @focusin=${this.hold} @focusout=${this.wait}>
       <span>${this.undo}</span><button @click=${() => wish(this, { kind: 'undo' })}>Undo</button>
     </div>`
   }

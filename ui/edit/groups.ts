@@ -23,6 +23,13 @@ export const GROUPS: Readonly<Record<Station, readonly Group[]>> = {
       about: 'What feeds the motor, and what it can give.',
       paths: ['supply.kind', 'supply.volts', 'supply.resistance', 'supply.formFactor'],
     },
+    {
+      heading: 'Capacitors',
+      about: 'In the supply or the controller. They say how long it stays charged after the plug is out.',
+      paths: ['supply.capacitance', 'supply.bleeder'],
+      detail: true,
+      openWhenGiven: true,
+    },
     { heading: 'Outlet', about: 'What all of it is plugged into.', paths: ['supply'] },
     { heading: 'Controller', about: 'The box with the knob.', paths: ['controller'] },
   ],

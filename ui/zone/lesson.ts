@@ -49,7 +49,7 @@ export class LessonSheetElement extends LitElement {
         font-weight: 400;
         white-space: nowrap;
       }
-      thead th {
+      thead :is(th, td) {
         border-top: 0;
         font-weight: 600;
         white-space: normal;
@@ -102,7 +102,7 @@ export class LessonSheetElement extends LitElement {
         header button {
           display: none;
         }
-        :host([blanks]) td {
+        :host([blanks]) tbody td {
           color: transparent;
           border-bottom: 1px dotted var(--ink);
         }
@@ -166,7 +166,7 @@ export class LessonSheetElement extends LitElement {
           ? html`<p role="status">${work.why === null ? 'Working out its numbers …' : `Its numbers came to nothing: ${work.why}.`}</p>`
           : html`${sheet.lead.map((words) => html`<p class="lead">${words}</p>`)}
             <div class="scroll" tabindex="0" role="region" aria-label="Numbers of the lesson"><table>
-              <thead><tr><th scope="col"></th>${sheet.head.map((each) => html`<th scope="col">${each}</th>`)}</tr></thead>
+              <thead><tr><td></td>${sheet.head.map((each) => html`<th scope="col">${each}</th>`)}</tr></thead>
               <tbody>${sheet.rows.map(
                 ([label, ...cells]) =>
                   html`<tr><th scope="row">${label}</th>${cells.map((cell) => html`<td>${cell}</td>`)}</tr>`,
