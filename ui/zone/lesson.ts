@@ -102,9 +102,11 @@ export class LessonSheetElement extends LitElement {
         header button {
           display: none;
         }
+        :host {
+          border: 0;
+        }
         :host([blanks]) tbody td {
           color: transparent;
-          border-bottom: 1px dotted var(--ink);
         }
         :host([blanks]) .answer {
           display: none;

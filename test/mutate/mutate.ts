@@ -1,0 +1,58 @@
+// `npm run mutate -- FOLDER`: small wrongs put into the code one at a time, and how many of them the quick tests notice.
+import { readFileSync } from 'node:fs'
+import { parseArgs } from 'node:util'
+import type { PartialStrykerOptions } from '@stryker-mutator/api/core'
+import { Stryker } from '@stryker-mutator/core'
+import { quickTests } from './quick.ts'
+
+const USAGE = `npm run mutate -- FOLDER [--anew]
+
+Tries mutants of the files under FOLDER (or of one file), sim/parts say, on the Node tests that take under a second
+each, and prints the share that they notice and every mutant that lives. What was tried before and has not changed
+is not tried again; --anew tries all of it, and measures the tests again.
+`
+
+const { values, positionals } = parseArgs({
+  options: { anew: { type: 'boolean', default: false }, help: { type: 'boolean', default: false } },
+  allowPositionals: true,
+})
+const [folder] = positionals
+if (values.help || folder === undefined) {
+  process.stdout.write(USAGE)
+  process.exit(values.help ? 0 : 2)
+}
+
+process.env.QUICK_TESTS = quickTests(values.anew).join(',')
+const cache = 'node_modules/.cache/mutate'
+const report = `${cache}/${folder.replaceAll(/[/.]/g, '-')}.json`
+const options: PartialStrykerOptions = {
+  mutate: [folder.endsWith('.ts') ? folder : `${folder}/**/*.ts`],
+  testRunner: 'vitest',
+  plugins: ['@stryker-mutator/vitest-runner'],
+  vitest: { configFile: 'test/mutate/vitest.config.ts' },
+  coverageAnalysis: 'perTest',
+  ignorePatterns: ['.git', 'dist', 'shared'],
+  incremental: true,
+  incrementalFile: report,
+  force: values.anew,
+  // Not under node_modules: tests there are not found.
+  tempDirName: '.mutate',
+  reporters: ['clear-text', 'progress-append-only'],
+  clearTextReporter: { logTests: false, allowColor: false },
+  // A text that a mutant changes is a sentence a person reads: snapshots and readers judge those.
+  mutator: { excludedMutations: ['StringLiteral'] },
+  concurrency: 2,
+  allowEmpty: false,
+}
+await new Stryker(options).runMutationTest()
+
+interface Report {
+  readonly files: Readonly<Record<string, { readonly mutants: readonly { readonly status: string }[] }>>
+}
+const { files } = JSON.parse(readFileSync(report, 'utf8')) as Report
+const all = Object.values(files).flatMap(({ mutants }) => mutants.map(({ status }) => status))
+const noticed = all.filter((status) => status === 'Killed' || status === 'Timeout').length
+const lived = all.filter((status) => status === 'Survived' || status === 'NoCoverage').length
+process.stdout.write(
+  `${folder}: ${((100 * noticed) / (noticed + lived)).toFixed(1)} % of ${noticed + lived} mutants noticed, ${lived} live\n`,
+)
