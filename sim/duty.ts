@@ -12,13 +12,13 @@ const torque = {
 } as const
 const lasting = { dimension: 'time', low: '0 s', high: '30 d', below: 'less than no time' } as const
 
-export const SurgeFields = v.object({
+const SurgeFields = v.object({
   torque: quantity({ label: 'Surge adds', ...torque, help: 'On top of the cut.' }),
   every: quantity({ label: 'A surge every', dimension: 'time', low: '0.05 s', high: '24 h' }),
   lasts: quantity({ label: 'It lasts', dimension: 'time', low: '0.01 s', high: '24 h' }),
 })
 
-export const PhaseFields = v.object({
+const PhaseFields = v.object({
   name: words({ label: 'Name of the step', longest: 40, help: 'For example: milling, loading, rest.' }),
   lasts: quantity({ label: 'Lasts', ...lasting }),
   speed: quantityOr('0 rpm', {

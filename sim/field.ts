@@ -1,6 +1,5 @@
 // Field tables: an input is declared once, and reader, form, schema and range tests all read that declaration.
 import * as v from 'valibot'
-import { type Dimension, unitsOf } from './quantity.ts'
 import { type ChoiceField, type Field, type QuantityField, readInput, type TextField } from './reading.ts'
 
 export type { ChoiceField, Field, QuantityField, TextField } from './reading.ts'
@@ -89,9 +88,6 @@ export function usualOf(schema: AnySchema): string | null {
 
 /** True where an input may be left out. */
 export const mayBeLeftOut = (schema: AnySchema): boolean => 'wrapped' in schema
-
-/** The first unit listed for a dimension: the one to show when nothing else is asked. */
-export const plainUnit = (dimension: Dimension): string => unitsOf(dimension)[0] as string
 
 /** A part with inputs that may stay open in the file, and are known in the job. */
 export type Filled<T, K extends keyof T> = Omit<T, K> & { readonly [P in K]-?: NonNullable<T[P]> }

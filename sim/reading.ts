@@ -115,7 +115,7 @@ export function readQuantity(field: QuantityField, text: unknown): Reading<numbe
 }
 
 /** Reads a choice: one of the declared words, or the list of them. */
-export function readChoice(field: ChoiceField, text: unknown): Reading<string> {
+function readChoice(field: ChoiceField, text: unknown): Reading<string> {
   if (typeof text === 'string' && Object.hasOwn(field.options, text)) return { ok: true, value: text }
   const all = Object.keys(field.options)
   return {
@@ -127,7 +127,7 @@ export function readChoice(field: ChoiceField, text: unknown): Reading<string> {
 }
 
 /** Reads free words, within their length. */
-export function readText(field: TextField, text: unknown): Reading<string> {
+function readText(field: TextField, text: unknown): Reading<string> {
   if (typeof text !== 'string')
     return {
       ok: false,

@@ -18,7 +18,7 @@ import { textOf } from './reading.ts'
 export const FORMAT = 1
 
 /** A name and changes by path, still text; null takes an input back to its usual value. */
-export const VariantFields = v.object({
+const VariantFields = v.object({
   name: words({ label: 'Name of the variant', longest: 60 }),
   changes: v.record(
     v.string(),

@@ -10,8 +10,6 @@ const MARK = '#lesson='
 export const lessonIn = (hash: string): LessonName | null =>
   hash.startsWith(MARK) ? (LESSONS.find((name) => name === hash.slice(MARK.length)) ?? null) : null
 
-export const lessonLink = (name: LessonName): string => `${MARK}${name}`
-
 /** The job of a lesson. */
 export const lessonJob = async (name: LessonName): Promise<ReadFile> =>
   readFile(await files[`../scenarios/lessons/${name}.json`]())

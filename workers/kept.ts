@@ -6,7 +6,7 @@ export interface Kept {
 }
 
 /** Bytes of all answers kept, about. */
-export const MOST_BYTES = 32_000_000
+const MOST_BYTES = 32_000_000
 /** What an object or a list takes beside what it holds. */
 const HEAD = 32
 

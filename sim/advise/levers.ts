@@ -20,7 +20,7 @@ export interface Pulled {
 export type Lever = (one: Case) => Pulled | null
 
 /** Times plate amps that a current limit is usually set to (common practice, no source). */
-export const USUAL_LIMIT = 1.5
+const USUAL_LIMIT = 1.5
 /** And at most, for a motor that stalls (common practice, no source). */
 const MOST_LIMIT = 2
 
@@ -92,5 +92,3 @@ export const LEVERS = {
   'shorter work': shorterWork,
 } as const satisfies Readonly<Record<string, Lever>>
 export type LeverName = keyof typeof LEVERS
-
-export const isLever = (name: string): name is LeverName => Object.hasOwn(LEVERS, name)

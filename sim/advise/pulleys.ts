@@ -15,7 +15,7 @@ const MORE = 1.4
 const WORTH = 1.1
 
 /** "4.8 : 1" */
-export const ratioName = (n: number): string => `Ratio ${Number(n.toFixed(1))} : 1`
+const ratioName = (n: number): string => `Ratio ${Number(n.toFixed(1))} : 1`
 
 /** The largest ratio at which the volts still give every speed asked. */
 const reach = ({ now, ratio: n, fastest }: Case): number =>

@@ -12,7 +12,7 @@ export interface Part {
 }
 
 /** In a part with more turns than this no single one can be made out, and none is run. */
-export const MOST_TURNS = 12
+const MOST_TURNS = 12
 
 /**
  * Numbers of the skipped turns that reach into a part; none where there are too many to tell apart. `computed`: the

@@ -19,7 +19,7 @@ export interface NoLog {
 export type ReadLog = { readonly ok: true; readonly log: Log; readonly notes: readonly string[] } | NoLog
 
 /** Most characters of a log: look at a file's size before reading it. */
-export const LARGEST_LOG = 5_000_000
+const LARGEST_LOG = 5_000_000
 /** Lines looked at for the header, characters of a line, fewest readings that make a log. */
 const TOP = 40
 const LINE = 400

@@ -11,7 +11,7 @@ const diameter = { dimension: 'length', low: '5 mm', high: '3 m', below: 'too sm
 const length = { dimension: 'length', low: '100 mm', high: '25 m' } as const
 
 /** A further pair of a step pulley's diameters; the first pair are the pulleys themselves. */
-export const StepFields = v.object({
+const StepFields = v.object({
   driving: quantity({
     label: 'Driving pulley',
     ...diameter,
@@ -188,7 +188,7 @@ export interface Stage {
 const usualCentres = (one: number, other: number): number => one + other
 
 /** Centres, m: as measured, else as the belt's length has it, else usual; never so near that the pulleys touch. */
-export function centresOf(one: number, other: number, measured?: number, length?: number): number {
+function centresOf(one: number, other: number, measured?: number, length?: number): number {
   const byLength = length === undefined ? null : centresFor(length, one, other)
   return Math.max(measured ?? byLength ?? usualCentres(one, other), leastCentres(one, other))
 }

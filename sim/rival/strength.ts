@@ -22,7 +22,7 @@ export interface Strength {
 type Cooling = Heat['cooling']
 
 /** Coolings that a motor may be given: an open one or a closed one. */
-export const COOLINGS = {
+const COOLINGS = {
   open: ['shaft fan', 'blower', 'none'],
   closed: ['enclosed, outer fan', 'enclosed'],
 } as const satisfies Readonly<Record<string, readonly Cooling[]>>

@@ -27,7 +27,7 @@ export interface Answer {
 }
 
 /** A protector opens up to this much early or late (UL 1004-3, ±5 K). K */
-export const CUTOFF_TOLERANCE = 5
+const CUTOFF_TOLERANCE = 5
 /** A winding nearer its limit than this is only just within it, whatever the numbers say. K */
 const CLOSE_TO_CLASS = 5
 /** Until the doubt has been worked out, the sentence says what it rests on. */

@@ -27,8 +27,7 @@ const STANDS: Readonly<Record<Heat['cooling'], string>> = {
 const printedSpeed = (speed: number): string => `${grouped(Math.round(toUnit(speed, 'rpm')), 0)}${NBSP}rpm`
 
 /** "the old ¾ hp motor". */
-export const oldName = (rival: Rival, units: Units): string =>
-  `the old ${platePower(rival.power, units)} motor`
+const oldName = (rival: Rival, units: Units): string => `the old ${platePower(rival.power, units)} motor`
 
 /** Of the old motor's speeds the one that the job's heaviest step is nearest to; else the first. */
 export function nearestMet({ met, asked }: Comparison): Met {

@@ -113,7 +113,7 @@ export function stepRow(fit: StepFit, belt: Belt, units: Units): Row {
 }
 
 /** The steps of a drive; none where its pulleys have one each. */
-export const stepRows = ({ parts: { belt } }: Job, units: Units): readonly Row[] =>
+const stepRows = ({ parts: { belt } }: Job, units: Units): readonly Row[] =>
   stepFits(belt).map((fit) => stepRow(fit, belt, units))
 
 /** The drive in lines of a report. */

@@ -35,7 +35,7 @@ const HEAD: RatioRow = {
 const NEAR = 0.04
 
 /** One ratio as a row of texts. */
-export function ratioRow(point: RatioPoint, study: RatioStudy, units: Units): RatioRow {
+function ratioRow(point: RatioPoint, study: RatioStudy, units: Units): RatioRow {
   const { faults, beltFaults, firstOpening, lowestAllDay, sag } = point
   const whys = [...faults, ...beltFaults.map(({ kind }) => kind).filter((kind) => DECIDED.includes(kind))]
   return {
@@ -86,7 +86,7 @@ const outcome = ({ trial }: Proposal<object>, units: Units): string =>
   `hottest winding ${told(trial.hottestWindingC, 'temperature', units)}${trial.sag === null ? '' : `, sag ${percent(trial.sag)}`}`
 
 /** A pair of pulleys with its belt. */
-export function pairLine(pair: Proposal<Pair>, units: Units): string {
+function pairLine(pair: Proposal<Pair>, units: Units): string {
   const length = (size: number) => told(size, 'length', units)
   const belt =
     pair.length === null || pair.centres === null
@@ -98,7 +98,7 @@ export function pairLine(pair: Proposal<Pair>, units: Units): string {
 }
 
 /** A step of the pulleys, and what becomes of the job on it. */
-export function stepLine(step: StepTrial, study: RatioStudy, units: Units): string {
+function stepLine(step: StepTrial, study: RatioStudy, units: Units): string {
   const { trial, driving, driven, inUse } = step
   const [first] = trial.faults
   const comes = first === undefined ? `works; ${outcome(step, units)}` : whyWords(first, study, units)
@@ -106,7 +106,7 @@ export function stepLine(step: StepTrial, study: RatioStudy, units: Units): stri
 }
 
 /** Two stages. */
-export function twoStageLine(stages: Proposal<TwoStages>, units: Units): string {
+function twoStageLine(stages: Proposal<TwoStages>, units: Units): string {
   const [motor, large, small, machine] = stages.pulleys.map((size) => told(size, 'length', units))
   return `${motor} to ${large}, then ${small} to ${machine}: ${ratioText(stages.ratio)}; ${outcome(stages, units)}; ${toBuy(stages.buys)}`
 }

@@ -86,7 +86,7 @@ export function largerPulley({ job }: Result, units: Units): number | null {
 }
 
 /** A pulley's diameter as one would write it. */
-export const pulleyText = (diameter: number, units: Units): string =>
+const pulleyText = (diameter: number, units: Units): string =>
   units.system === 'us' ? `${Math.round(diameter / 0.0254)} in` : `${Math.round(diameter * 1000)} mm`
 
 /** The two pulleys changed over, where they gear up, have one step and no jackshaft between; null elsewhere. */

@@ -1,5 +1,4 @@
 // Variants: chosen, copied, tried, renamed, removed.
-import { inputAt } from '../../sim/scenario.ts'
 import { AS_FOUND, chosenOf, type Entry, entriesOf, type State } from '../store.ts'
 import { amended } from './inputs.ts'
 
@@ -79,7 +78,3 @@ export function rename(state: State, id: string, name: string): State {
     variants: state.variants.map((entry) => (entry.id === id ? { ...entry, name: wanted } : entry)),
   }
 }
-
-/** What a variant changes, by label: "Cooling", "Machine pulley". */
-export const changedLabels = (state: State, entry: Entry): readonly string[] =>
-  Object.keys(entry.changes).map((path) => inputAt(state.scenario, path)?.field.label ?? path)

@@ -42,7 +42,7 @@ export interface Annotations {
 const LONGEST = 12
 
 /** A dimension as its field shows it: "2 1/2 in"; "? in" while it is open. */
-export function tagText({ input: { field, text } }: Dimension, units: Units): string {
+function tagText({ input: { field, text } }: Dimension, units: Units): string {
   const shown = field.kind === 'quantity' ? fieldText(field, text, units) : { text, unit: '' }
   const whole = `${shown.text || '?'}${NBSP}${shown.unit}`.trim()
   return whole.length > LONGEST ? `${whole.slice(0, LONGEST - 1)}…` : whole

@@ -54,7 +54,7 @@ interface Skeleton {
 const around = ({ x, y }: Point, r: number): Rect => ({ x: x - r, y: y - r, width: 2 * r, height: 2 * r })
 
 /** Centre distances as drawn, m. */
-export function drawnCentres({ stages, shell }: Drive): readonly number[] {
+function drawnCentres({ stages, shell }: Drive): readonly number[] {
   return stages.map(({ driving, driven, centres }) =>
     Math.min(centres, LONGEST * Math.max(driving, driven, shell)),
   )

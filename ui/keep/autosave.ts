@@ -51,7 +51,7 @@ const momentOf = (state: Pick<State, 'settings'>, slot: string, { job, chosen }:
 }
 
 /** The page's state with a kept job taken up, its undo with it. */
-export function resumed(state: Pick<State, 'settings'>, slot: string, record: Shelved): State {
+function resumed(state: Pick<State, 'settings'>, slot: string, record: Shelved): State {
   const moment = (kept: Kept) => momentOf(state, slot, kept)
   const history: History = {
     past: record.past.map(moment),

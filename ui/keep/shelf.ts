@@ -78,7 +78,7 @@ export function versionAt(shelf: Shelf, slot: string): number | null {
 }
 
 /** What is kept at a place. */
-export const recordAt = (shelf: Shelf, slot: string): Found => recordIn(shelf.getItem(JOB + slot))
+const recordAt = (shelf: Shelf, slot: string): Found => recordIn(shelf.getItem(JOB + slot))
 
 /**
  * Takes a job off the shelf to be worked on. A damaged one is set aside, and the copy that was last taken down whole is

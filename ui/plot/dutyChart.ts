@@ -15,7 +15,7 @@ const TOOTH = 2
 const CYCLE = 2
 
 /** Torque of a phase's cut at its asked speed, without and with its surge, N·m at the spindle. */
-export function torques({ cut, speed, surge }: Phase): { base: number; peak: number } {
+function torques({ cut, speed, surge }: Phase): { base: number; peak: number } {
   const base = speed > 0 ? cutTorque(cut, 0, speed) : 0
   return { base, peak: speed > 0 && surge ? cutTorque(cut, surge.torque, speed) : base }
 }

@@ -12,7 +12,7 @@ export interface Edge {
 /** More steps than this are edited by their numbers. */
 const MOST = 12
 /** Lengths land on whole multiples of this, and are no shorter, s. */
-export const GRAIN = 10
+const GRAIN = 10
 /** A step lasts no longer than this, s. */
 const LONGEST = 24 * 3600
 

@@ -55,7 +55,7 @@ export function handleKey(key: string, shift: boolean): number | undefined {
 }
 
 /** Shortest window, s. */
-export const SHORTEST = 60
+const SHORTEST = 60
 
 /** A window with one end, or all of it, moved by `by` s, kept inside [0, end] and at least a minute long. */
 export function movedWindow(

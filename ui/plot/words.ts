@@ -15,11 +15,7 @@ const part = ({ from, to }: View): string => `from ${exactClock(from)} to ${exac
 const each = (view: View, say: (variant: Shown) => string): string => view.variants.map(say).join('; ')
 
 /** Least and greatest motor speed while driven and settled, rad/s; undefined where it is never driven. */
-export function drivenSpeeds(
-  { trace }: Shown,
-  from: number,
-  to: number,
-): readonly [number, number] | undefined {
+function drivenSpeeds({ trace }: Shown, from: number, to: number): readonly [number, number] | undefined {
   const { time, columns } = trace
   if (time.length === 0) return undefined
   const [first, last] = rowsFor(time, from, to)

@@ -8,7 +8,7 @@ import { fieldText } from '../edit/shownText.ts'
 import { chosenOf, type Result, type State, type Working } from '../store.ts'
 
 /** Label of the input at a path, to stand within a sentence. */
-export function labelAt(scenario: Scenario, path: string): string {
+function labelAt(scenario: Scenario, path: string): string {
   const label =
     inputAt(scenario, path)?.field.label ??
     readingKind(path)?.name ??

@@ -58,7 +58,7 @@ export const joined = (...sentences: readonly (string | false | undefined)[]): s
   sentences.filter((each) => each).join(' ')
 
 /** What a job comes to, to finish "With the shaft fan …": "the cutoff never opens: it gets to 81 °C, the winding to 105 °C". */
-export function outcomeWords(then: Outcome, job: Job, now: Outcome, units: Units): string {
+function outcomeWords(then: Outcome, job: Job, now: Outcome, units: Units): string {
   const heat = (value: number) => told(value, 'temperature', units)
   const over = then.hottestWindingC - classLimitC(job.parts.winding.insulation)
   const hot = over > 0 ? `, ${told(Math.max(1, over), 'temperature difference', units)} too hot` : ''
@@ -99,7 +99,7 @@ function leadOf(name: string): string {
 }
 
 /** "With the shaft fan the cutoff never opens …" */
-export function cureSentence({ name, outcome, whole }: Cure, { job, now, units }: Telling): string {
+function cureSentence({ name, outcome, whole }: Cure, { job, now, units }: Telling): string {
   if (!outcome) return ''
   return `${leadOf(name)} ${outcomeWords(outcome, job, now, units)}${whole ? '' : '; that is not enough by itself'}.`
 }

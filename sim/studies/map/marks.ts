@@ -47,7 +47,7 @@ function atTorque(plant: Plant, drive: WarmingDrive, torque: number, asked: numb
  * into a surge and lends it torque, which it takes back afterwards; a surge over the current limit is made up for at
  * the limit.
  */
-export function heatTorque(plant: Plant, phase: Phase): number {
+function heatTorque(plant: Plant, phase: Phase): number {
   const { surge, speed } = phase
   const calm = meanTorque({ ...phase, surge: null })
   if (!surge || surge.torque === 0) return calm

@@ -11,7 +11,7 @@ import { topSpeed } from '../../steady/operating.ts'
 import { type BeltFault, beltFaults, type BuiltStage, builtStages } from '../../drive/limits.ts'
 
 /** What keeps a ratio from doing the job, worst first. */
-export const FAULTS = ['unfinished', 'destroyed', 'opens', 'hot', 'stalls', 'slips', 'reach', 'sags'] as const
+const FAULTS = ['unfinished', 'destroyed', 'opens', 'hot', 'stalls', 'slips', 'reach', 'sags'] as const
 export type Fault = (typeof FAULTS)[number]
 
 export interface Trial {

@@ -1,7 +1,7 @@
 // Figures made up for tests of wording: a job that went well, to be changed in one thing at a time.
 import type { Figures } from '../../../sim/judge.ts'
 
-export const WELL: Figures = {
+const WELL: Figures = {
   reached: 10800,
   seconds: 10800,
   ending: { kind: 'finished' },

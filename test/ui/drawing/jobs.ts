@@ -8,7 +8,7 @@ import { example } from '../demo.ts'
 const mill = example('appleMill')
 
 /** The mill with these inputs changed; null takes one out. */
-export const changed = (texts: Readonly<Record<string, string | null>>): Scenario =>
+const changed = (texts: Readonly<Record<string, string | null>>): Scenario =>
   Object.entries(texts).reduce((scenario, [path, text]) => withChange(scenario, path, text), mill)
 
 export const DESKTOP: Frame = { width: 816, k: 1, narrow: false }
