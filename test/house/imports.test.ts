@@ -1,7 +1,10 @@
 // Imports run downhill: the tree is read, and made-up offenders show that the reading would notice.
+import { readFileSync } from 'node:fs'
+import { join } from 'node:path'
 import { expect, it } from 'vitest'
 import { mayImport, uphill } from './imports.ts'
-import { sources } from './tree.ts'
+import { storeys, withPicture } from './picture.ts'
+import { root, sources } from './tree.ts'
 
 const check = (files: Record<string, string>) => uphill(new Map(Object.entries(files)))
 
@@ -68,4 +71,20 @@ it.each([
   ['test/sim/plant.test.ts', "import { a } from '../../ui/store.ts'"],
 ])('lets %s pass with %s', (path, text) => {
   expect(check({ [path]: text })).toEqual([])
+})
+
+it('DEVELOPERS.md shows the house as it stands', () => {
+  const page = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8')
+  expect(page).toBe(withPicture(page))
+})
+
+it('storeys: each room above all it rests on; rooms that rest on each other are told', () => {
+  const rooms = new Map([
+    ['roof', new Set(['wall', 'ground'])],
+    ['wall', new Set(['ground'])],
+    ['ground', new Set<string>()],
+  ])
+  expect(storeys(rooms)).toEqual([['ground'], ['wall'], ['roof']])
+  rooms.set('ground', new Set(['roof']))
+  expect(() => storeys(rooms)).toThrow('goes round: roof → wall → ground → roof')
 })
