@@ -1,6 +1,7 @@
 // Findings about the belt: it slips, or it is asked for what belts and pulleys do not stand.
 import { builtStages, beltFaults } from '../drive/limits.ts'
 import type { Case } from './case.ts'
+import { tension } from './tension.ts'
 import { type Draft, draft, number, RUN, type Severity } from './finding.ts'
 import type { BeltFault, BeltLimit } from '../drive/limits.ts'
 
@@ -10,6 +11,7 @@ const SEVERITY: Readonly<Record<BeltLimit, Severity>> = {
   wrap: 'short',
   'small driving': 'short',
   'small driven': 'short',
+  load: 'short',
   balance: 'short',
   steep: 'note',
 }
@@ -19,6 +21,7 @@ const UNITS = {
   touch: 'length',
   'small driving': 'length',
   'small driven': 'length',
+  load: 'force',
   wrap: 'number',
   steep: 'number',
 } as const
@@ -27,6 +30,7 @@ function slips(one: Case): Draft[] {
   const { job, now, motorSpeed, work } = one
   if (!one.has('slips')) return []
   const stages = builtStages(job.parts.belt, motorSpeed)
+  const wanted = tension(one)
   const tightest = stages.reduce((a, b) => (b.wrap < a.wrap ? b : a))
   return [
     draft(
@@ -40,8 +44,14 @@ function slips(one: Case): Draft[] {
         ...(tightest.pull === null
           ? {}
           : { pull: number(tightest.pull, 'force', 'grip of the belt as fitted') }),
+        ...(wanted === null
+          ? {}
+          : {
+              strand: number(wanted.strand, 'force', 'grip with half in hand, PHYSICS.md §4'),
+              shafts: number(wanted.shafts, 'force', 'both strands at that'),
+            }),
       },
-      ['wider pulleys'],
+      ['tighter belt', 'wider pulleys'],
       { faults: ['slips'] },
     ),
   ]
@@ -64,7 +74,7 @@ const limitOf = ({ kind, stage, value, limit }: BeltFault, stages: number): Draf
 
 export function beltFindings(one: Case): Draft[] {
   const { belt } = one.job.parts
-  const faults = beltFaults(belt, one.motorSpeed)
+  const faults = beltFaults(belt, one.motorSpeed, one.work.mean)
   const stages = builtStages(belt, one.motorSpeed).length
   return [...slips(one), ...faults.map((fault) => limitOf(fault, stages))]
 }

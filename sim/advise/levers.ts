@@ -11,6 +11,7 @@ import {
   widerPulleys,
 } from './pulleys.ts'
 import { longerRest, shorterWork } from './rests.ts'
+import { tightened } from './tension.ts'
 
 /** A change with the name of its variant. */
 export interface Pulled {
@@ -64,6 +65,7 @@ export const LEVERS = {
   jackshaft,
   'less reduction': lessReduction,
   'half the reduction': halfReduction,
+  'tighter belt': tightened,
   'wider pulleys': widerPulleys,
   choke: supplyKind('phase control with choke', 'With a choke'),
   'chopped DC': supplyKind('pwm', 'On chopped DC'),

@@ -23,8 +23,8 @@ const reach = ({ now, ratio: n, fastest }: Case): number =>
 
 /** Nothing that the belt did not object to before. */
 function allowed(one: Case, belt: Belt): boolean {
-  const before = beltFaults(one.job.parts.belt, one.motorSpeed).map(({ kind }) => kind)
-  return beltFaults(belt, one.fastest * ratio(belt)).every(({ kind }) => before.includes(kind))
+  const before = beltFaults(one.job.parts.belt, one.motorSpeed, one.work.mean).map(({ kind }) => kind)
+  return beltFaults(belt, one.fastest * ratio(belt), one.work.mean).every(({ kind }) => before.includes(kind))
 }
 
 /** Last pulleys that are sold, with the ratios they make, ascending. */

@@ -1,7 +1,7 @@
 // Milling metal: energy of the volume removed, from width, depth and table feed.
 import * as v from 'valibot'
 import { quantity, quantityOr } from '../field.ts'
-import { answered, type CutKind, length, power, refused, speed, sum, type Worked } from './answer.ts'
+import { answered, type CutKind, length, power, refused, sum, tableFeed, type Worked } from './answer.ts'
 import { metalEnergy, metalFields } from './metal.ts'
 import { atSpeed, speedFields } from './spindle.ts'
 
@@ -23,9 +23,9 @@ const fields = v.object({
   feed: v.optional(
     quantity({
       label: 'Table feed',
-      dimension: 'speed',
-      low: '0.00001 m/s',
-      high: '1 m/s',
+      dimension: 'feed',
+      low: '0.6 mm/min',
+      high: '60000 mm/min',
       help: 'Or give the feed for each tooth.',
     }),
   ),
@@ -52,7 +52,7 @@ function work(values: v.InferOutput<typeof fields>): Worked {
       needed / spindle,
       spindle,
       row,
-      sum`A cut of ${length(width)} by ${length(depth)} at a table feed of ${speed(along)} takes ${power(needed)}.`,
+      sum`A cut of ${length(width)} by ${length(depth)} at a table feed of ${tableFeed(along)} takes ${power(needed)}.`,
       null,
       // The table goes on as fast.
       'power',

@@ -41,6 +41,13 @@ const fields = v.object({
 })
 type Values = v.InferOutput<typeof fields>
 
+/** Rims of common vitrified wheels stand this, m/s (ANSI B7.1 and EN 12413 mark 33 to 35, from memory). */
+const WHEEL_SPEED = 35
+
+/** A wheel that turns too fast bursts: said with every wheel, and plainly where this one does. */
+const caution = (rim: number): string =>
+  `${rim > WHEEL_SPEED ? 'This rim runs faster than common wheels stand: they burst. ' : ''}Never turn a wheel faster than the speed printed on it; common ones stand 33 to 35 m/s (about 6500 to 6900 ft/min) at the rim. Guard it, ring-test it, and stand aside as it starts.`
+
 function byHand(press: number, diameter: number, spindle: number): Worked {
   const { value, ...row } = loadOf(GRIP, undefined, '')
   const pull = value * press
@@ -49,6 +56,7 @@ function byHand(press: number, diameter: number, spindle: number): Worked {
     spindle,
     row,
     sum`Pressed on with ${force(press)}, the work holds the wheel back with ${force(pull)} at ${speed(surfaceSpeed(spindle, diameter))}.`,
+    caution(surfaceSpeed(spindle, diameter)),
   )
 }
 
@@ -71,7 +79,7 @@ function work(values: Values): Worked {
       spindle,
       row,
       sum`A cut of ${length(width)} by ${length(depth)} at ${speed(feed)} takes ${power(needed)}, a pull of ${force(pull)} at the rim.`,
-      null,
+      caution(surfaceSpeed(spindle, diameter)),
       // The table goes on as fast.
       'power',
     )

@@ -4,9 +4,17 @@ import { shaftPull } from '../belting/grip.ts'
 import { BALANCED_SPEED, BELT_SECTIONS, CAST_RIM_SPEED, LEAST_WRAP } from '../handbook/beltSections.ts'
 import { type Belt, type Stage, slipStages, stagesOf } from '../parts/belt.ts'
 
-export type BeltLimit = 'touch' | 'wrap' | 'small driving' | 'small driven' | 'balance' | 'rim' | 'steep'
+export type BeltLimit =
+  | 'touch'
+  | 'wrap'
+  | 'small driving'
+  | 'small driven'
+  | 'load'
+  | 'balance'
+  | 'rim'
+  | 'steep'
 
-/** A limit that is passed: in which stage, by what, and what would do (m, rad, m/s, or a ratio). */
+/** A limit that is passed: in which stage, by what, and what would do (m, rad, N, m/s, or a ratio). */
 export interface BeltFault {
   readonly kind: BeltLimit
   readonly stage: number
@@ -55,19 +63,33 @@ export function builtStages(belt: Belt, motor: number): readonly BuiltStage[] {
 const given = (belt: Belt, index: number, stages: readonly Stage[]): number | null =>
   (index === stages.length - 1 ? belt.centreDistance : belt.jackshaftCentres) ?? null
 
-/** Every limit a belt passes with the motor at its fastest, rad/s. */
-export function beltFaults(belt: Belt, motor: number): readonly BeltFault[] {
+/** Pull of each stage's tight strand with a torque of the spindle, N, and what the belt stands; null: not known. */
+function strands(belt: Belt, torque: number): readonly { pull: number; stands: number }[] | null {
+  const stages = slipStages(belt)
+  if (!stages || belt.section === undefined || belt.section === 'not said') return null
+  const { stands, ribs } = BELT_SECTIONS[belt.section]
+  return stages.map(({ installed, lever }) => ({
+    pull: installed + torque / lever / 2,
+    stands: stands * (belt.ribs ?? ribs),
+  }))
+}
+
+/** Every limit a belt passes with the motor at its fastest (rad/s) and its hardest work at the spindle, on average (N·m). */
+export function beltFaults(belt: Belt, motor: number, torque: number): readonly BeltFault[] {
+  const pulls = strands(belt, torque)
   const stages = stagesOf(belt)
   const smallest = smallestOf(belt)
   return builtStages(belt, motor).flatMap(({ driving, driven, wrap, speed }, stage) => {
     const room = given(belt, stage, stages)
     const apart = (driving + driven) / 2 + CLEARANCE
+    const { pull, stands } = pulls?.[stage] ?? { pull: 0, stands: Infinity }
     const steps = Math.max(driven / driving, driving / driven)
     const passed: readonly (readonly [boolean, BeltLimit, number, number])[] = [
       [room !== null && room < apart, 'touch', room ?? 0, apart],
       [wrap < LEAST_WRAP, 'wrap', wrap, LEAST_WRAP],
       [driving < smallest, 'small driving', driving, smallest],
       [driven < smallest, 'small driven', driven, smallest],
+      [pull > stands, 'load', pull, stands],
       [speed > CAST_RIM_SPEED, 'rim', speed, CAST_RIM_SPEED],
       [speed > BALANCED_SPEED && speed <= CAST_RIM_SPEED, 'balance', speed, BALANCED_SPEED],
       [steps > STEEPEST * (1 + 1e-9), 'steep', steps, STEEPEST],

@@ -2,8 +2,10 @@
 import { beltLength } from '../belting/geometry.ts'
 import { stockBelt } from '../belting/stock.ts'
 import { BEARING_HOURS, greatestShaftPull, USUAL_BEARING } from '../handbook/bearing.ts'
+import { meanTorque } from '../duty.ts'
 import type { Job } from '../job.ts'
 import { type Belt, hasJackshaft, ratio, stagesOf } from '../parts/belt.ts'
+import { idleTorque } from '../parts/machine.ts'
 import type { Problem } from '../problem.ts'
 import { type BeltFault, beltFaults, type BeltLimit } from './limits.ts'
 import { shaftPulls } from './pull.ts'
@@ -22,6 +24,7 @@ function pathsOf(belt: Belt, stage: number) {
       driven: 'belt.jackshaftLarge',
       centres: 'belt.jackshaftCentres',
       length: 'belt.jackshaftLength',
+      section: 'belt.section',
     }
   const further = belt.pairs && belt.step !== undefined && belt.step > 1
   const pair = `belt.steps.${(belt.step ?? 1) - 2}`
@@ -30,6 +33,7 @@ function pathsOf(belt: Belt, stage: number) {
     driven: further ? `${pair}.driven` : 'belt.machinePulley',
     centres: 'belt.centreDistance',
     length: 'belt.length',
+    section: 'belt.section',
   }
 }
 
@@ -56,6 +60,11 @@ function words(fault: BeltFault): { wrong: string; wouldDo: string } {
       return small('driving', fault)
     case 'small driven':
       return small('driven', fault)
+    case 'load':
+      return {
+        wrong: `The belt’s tight strand pulls with ${bothPulls(value)}; such a belt stands about ${bothPulls(limit)} for long (from memory).`,
+        wouldDo: 'A heavier section or more ribs, or larger pulleys: the same power then pulls less.',
+      }
     case 'balance':
       return {
         wrong: `The belt runs ${bothSpeeds(value)}; over ${bothSpeeds(limit)} pulleys need balancing.`,
@@ -76,7 +85,8 @@ function words(fault: BeltFault): { wrong: string; wouldDo: string } {
 }
 
 /** The input a limit is told at. */
-const PLACES: Readonly<Record<BeltLimit, 'driving' | 'driven' | 'centres'>> = {
+const PLACES: Readonly<Record<BeltLimit, 'driving' | 'driven' | 'centres' | 'section'>> = {
+  load: 'section',
   touch: 'centres',
   wrap: 'centres',
   'small driving': 'driving',
@@ -86,9 +96,12 @@ const PLACES: Readonly<Record<BeltLimit, 'driving' | 'driven' | 'centres'>> = {
   steep: 'driven',
 }
 
-function limits({ parts: { belt }, duty }: Job): Problem[] {
+function limits({ parts: { belt, machine }, duty }: Job): Problem[] {
   const fastest = Math.max(...duty.phases.map(({ speed }) => speed)) * ratio(belt)
-  return beltFaults(belt, fastest).map((fault) => ({
+  const hardest = Math.max(
+    ...duty.phases.map((phase) => meanTorque(phase) + idleTorque(machine, phase.speed)),
+  )
+  return beltFaults(belt, fastest, hardest).map((fault) => ({
     path: pathsOf(belt, fault.stage)[PLACES[fault.kind]],
     ...words(fault),
   }))

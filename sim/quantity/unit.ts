@@ -11,6 +11,7 @@ export type Dimension =
   | 'mass'
   | 'force'
   | 'speed'
+  | 'feed'
   | 'voltage'
   | 'current'
   | 'resistance'

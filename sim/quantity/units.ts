@@ -137,6 +137,18 @@ export const table: Readonly<Record<Dimension, Entry>> = {
       unit('km/h', 'km/h kmh km/hr kph kmph', { times: 1000, over: 3600 }),
     ],
   },
+  feed: {
+    name: 'a feed',
+    examples: ['12 in/min', '300 mm/min'],
+    units: [
+      unit('m/s', 'm/s m/sec meters/second metres/second'),
+      unit('mm/min', 'mm/min mmpm millimeters/minute millimetres/minute', { over: 60_000 }),
+      unit('in/min', 'in/min ipm inch/min inches/min inches/minute', { times: inch / 60 }),
+      unit('m/min', 'm/min metre/min meter/min metres/min meters/min', { over: 60 }),
+      unit('mm/s', 'mm/s mm/sec', { over: 1000 }),
+      unit('ft/min', 'ft/min fpm feet/min feet/minute', { times: foot / 60 }),
+    ],
+  },
   voltage: {
     name: 'a voltage',
     examples: ['90 V'],

@@ -26,6 +26,7 @@ export function whyWords(why: Why, { asked }: Pick<RatioStudy, 'asked'>, units: 
     'small driven': 'the driven pulley is too small for the belt',
     balance: 'the belt runs so fast that pulleys need balancing',
     rim: 'the rims run too fast',
+    load: 'the belt is too light for its pull',
     steep: 'it is steep for one stage',
   }
   return words[why]
@@ -109,6 +110,8 @@ export function beltSentence(fault: BeltFault, stages: number, units: Units): st
     case 'small driving':
     case 'small driven':
       return `The ${kind === 'small driving' ? 'driving' : 'driven'} pulley${where}, ${length(value)}, is under the ${length(limit)} that this belt bends round for long.`
+    case 'load':
+      return `The belt’s tight strand${where} pulls with ${told(value, 'force', units)}; such a belt stands about ${told(limit, 'force', units)} for long.`
     case 'balance':
       return `The belt${where} runs ${speed(value)}; over ${speed(limit)} pulleys need balancing.`
     case 'rim':

@@ -18,6 +18,7 @@ const METRIC: Record<Dimension, string> = {
   mass: 'kg',
   force: 'N',
   speed: 'm/s',
+  feed: 'mm/min',
   voltage: 'V',
   current: 'A',
   resistance: 'Ω',
@@ -41,6 +42,7 @@ const US: Partial<Record<Dimension, string>> = {
   mass: 'lb',
   force: 'lbf',
   speed: 'ft/min',
+  feed: 'in/min',
   inertia: 'lb·ft²',
 }
 

@@ -55,8 +55,29 @@ export function operatingPoint(parts: Parts, speed: number, torque: number): Ope
   return { speed: spindle, motor, amps, limit, warm }
 }
 
-/** Spindle speed with the knob fully up and nothing to cut, rad/s: cold, when magnets are strongest and it is slowest. */
+/** Speeds looked at below the fastest, and how closely the best of them is found, a share. */
+const LOOKS = 48
+const CLOSE = 1e-4
+
+/**
+ * Greatest spindle speed with nothing to cut, rad/s: cold, when magnets are strongest and it is slowest. That is with
+ * the knob fully up, unless the belt lifts off there: then somewhere below.
+ */
 export function topSpeed(parts: Parts): number {
+  const plant = assemble(parts)
   const { air } = parts.heat
-  return driveAt(assemble(parts), Infinity, 0, air, air).spindle
+  const at = (asked: number) => driveAt(plant, asked, 0, air, air)
+  const full = at(Infinity)
+  if (full.limit !== 'slip') return full.spindle
+  const step = full.motor / LOOKS
+  let best = LOOKS
+  for (let n = 1; n < LOOKS; n++) if (at(n * step).spindle > at(best * step).spindle) best = n
+  let [low, high] = [(best - 1) * step, Math.min(LOOKS, best + 1) * step]
+  // One summit between them: a third of the way from either end, the lower side goes.
+  while (high - low > CLOSE * full.motor) {
+    const [a, b] = [(2 * low + high) / 3, (low + 2 * high) / 3]
+    if (at(a).spindle < at(b).spindle) low = a
+    else high = b
+  }
+  return at((low + high) / 2).spindle
 }

@@ -31,6 +31,7 @@ const BELT_HEADLINES = {
   wrap: 'Give the belt more of the small pulley.',
   'small driving': 'Fit a larger driving pulley for this belt.',
   'small driven': 'Fit a larger driven pulley for this belt.',
+  load: 'Take a stronger belt, or more ribs.',
   balance: 'Balance the pulleys, or slow the belt down.',
   steep: 'Think of two stages.',
 } as const
@@ -113,11 +114,13 @@ export const driveWords = {
     note: `lost in the cut; ${say(t, 'accepted')} accepted`,
   }),
   slips: (t) => ({
-    headline: 'Give the belt more grip by its pulleys.',
+    headline: has(t, 'strand') ? 'Tighten the belt.' : 'Give the belt more grip by its pulleys.',
     text: joined(
       `It slips for ${say(t, 'seconds')} in all: the cut asks ${say(t, 'asked')}, and it wraps ${say(t, 'wrap')}° of the small pulley.`,
       cureSentences(t),
-      `Do not just tighten it: that kills bearings${has(t, 'pull') ? `, which bear ${say(t, 'pull')} of belt pull already` : ''}. More wrap, wider pulleys or a second stage is the cure.`,
+      has(t, 'strand')
+        ? `Fitted with ${say(t, 'strand')} in each strand it carries the work with half in hand, and pulls each shaft with ${say(t, 'shafts')}: a usual bearing stands that, and no tighter is needed.`
+        : `Do not just tighten it: that kills bearings${has(t, 'pull') ? `, which bear ${say(t, 'pull')} of belt pull already` : ''}. More wrap, wider pulleys or a second stage is the cure.`,
     ),
     figure: say(t, 'seconds'),
     note: 'slipping',

@@ -90,6 +90,7 @@ const LEADS: readonly (readonly [RegExp, string])[] = [
   [/^(\d)/, 'With $1'],
   [/^Cutoff wired$/, 'Wired, '],
   [/^Cleaned$/, 'Clean, '],
+  [/^Belt tightened$/, 'With the belt tightened'],
 ]
 
 function leadOf(name: string): string {

@@ -23,7 +23,8 @@ export function* fitting(
 ): Generator<Progress, Window<Why> | null> {
   const look = (ratio: number): Tried<Why> => ({
     ratio,
-    why: beltFaults({ ...belt, machinePulley: (belt.machinePulley * ratio) / now }, fastest * ratio)
+    // What it pulls is none of these limits.
+    why: beltFaults({ ...belt, machinePulley: (belt.machinePulley * ratio) / now }, fastest * ratio, 0)
       .map(({ kind }) => kind)
       .filter((kind) => DECIDED.includes(kind)),
   })

@@ -4,6 +4,7 @@ import { meanTorque } from '../../duty.ts'
 import type { Job } from '../../job.ts'
 import { hardestPhase } from '../../judge.ts'
 import { ratio } from '../../parts/belt.ts'
+import { idleTorque } from '../../parts/machine.ts'
 import type { Progress } from '../../run.ts'
 import { allDayTorque } from '../../steady/allDay.ts'
 import { lowestAllDay } from '../../steady/lowest.ts'
@@ -87,7 +88,11 @@ export function* trial(job: Job, direct = false): Generator<Progress, Trial> {
   return {
     ratio: n,
     faults: FAULTS.filter((fault) => found[fault]),
-    beltFaults: beltFaults(parts.belt, asked.fastest * n),
+    beltFaults: beltFaults(
+      parts.belt,
+      asked.fastest * n,
+      asked.torque + idleTorque(parts.machine, asked.speed),
+    ),
     stages: builtStages(parts.belt, asked.fastest * n),
     topSpeed: top,
     lowestAllDay: lowestAllDay(parts, asked.torque, top),

@@ -87,7 +87,7 @@ const PAIRS: readonly (readonly [FindingName, Changes, Changes, Demo?])[] = [
 
 /** First words that findings begin with: verbs all. */
 const VERBS =
-  /^(Ask|Balance|Blow|Bring|Check|Clean|Connect|Do not|Earth|Fit|Gear|Give|Hold|Keep|Let|Log|Make|Match|Measure|Put|Read|Rectify|Slow|Stop|Take|Think|Turn) /
+  /^(Ask|Balance|Blow|Bring|Check|Clean|Connect|Do not|Earth|Fit|Gear|Give|Hold|Keep|Let|Log|Make|Match|Measure|Put|Read|Rectify|Slow|Stop|Take|Tighten|Think|Turn) /
 /** Words the product does not use (design, “Words”), and what a slip in a number leaves behind. */
 const AVOIDED =
   /\b(protector|nodes?|RMS|envelope|simulation|parameters?|optimi[sz]e)\b|NaN|undefined|Infinity|—| {2}|\.\./i

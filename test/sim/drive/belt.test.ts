@@ -193,6 +193,12 @@ describe('limits are told by the reader', () => {
     ['room', { ...A, 'belt.centreDistance': '5 in' }, 'belt.centreDistance', 'between centres'],
     ['belt speed', { ...A, 'duty.phases.2.speed': '2580 rpm' }, 'belt.motorPulley', 'need balancing'],
     ['rim speed', { ...A, 'duty.phases.2.speed': '3000 rpm' }, 'belt.motorPulley', 'burst'],
+    [
+      'a belt too light for its pull',
+      { ...PULLEYS, 'belt.section': 'PH', 'belt.ribs': '1' },
+      'belt.section',
+      'tight strand',
+    ],
     ['steepness', { ...A, 'belt.machinePulley': '19 in' }, 'belt.machinePulley', 'steep'],
   ])('%s', (_, changes, path, words) => {
     expect(notes(changes, path).some((each) => each.includes(words))).toBe(true)

@@ -119,6 +119,14 @@ const spellings: Partial<Record<Dimension, Record<string, string>>> = {
     mph: 'mph|MPH|mi/h',
     'km/h': 'km/h|kph|km/hr',
   },
+  feed: {
+    'm/s': 'm/s|m/sec',
+    'mm/min': 'mm/min|millimetres/minute',
+    'in/min': 'in/min|ipm|inches/min',
+    'm/min': 'm/min|metre/min',
+    'mm/s': 'mm/s|mm/sec',
+    'ft/min': 'ft/min|fpm',
+  },
   voltage: {
     V: 'V|v|volt|volts|Volts|VDC|V DC|Vdc|V.D.C.|VAC',
     mV: 'mV|mv|millivolts|Millivolts|MILLIVOLTS',

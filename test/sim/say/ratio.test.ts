@@ -100,6 +100,7 @@ it.each([
   ],
   ['rim', 35, 33, 'The rims run 35 m/s; cast pulleys stand 33 m/s.'],
   ['balance', 31, 30, 'The belt runs 31 m/s; over 30 m/s pulleys need balancing.'],
+  ['load', 206, 30, 'The belt’s tight strand pulls with 206 N; such a belt stands about 30 N for long.'],
   ['steep', 8, 6, 'One stage of 8 : 1 is steep; about 6 : 1 is usual.'],
 ] as const)('%s, in a sentence', (kind, value, limit, wanted) => {
   expect(plain(beltSentence({ kind, stage: 0, value, limit }, 1, units))).toBe(wanted)

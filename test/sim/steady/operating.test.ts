@@ -203,3 +203,28 @@ describe('JOB.md (f), the drive', () => {
     expect(Math.abs(cutFrom(held, amps, 20) - wanted)).toBeLessThan(0.01)
   })
 })
+
+it('a belt that lifts off with the knob fully up has its top speed below that', () => {
+  const given = job({
+    'belt.section': 'B',
+    'belt.motorPulley': '5 in',
+    'belt.machinePulley': '25 in',
+    'belt.centreDistance': '36 in',
+  })
+  // Fast for its tension: at full volts the strands pull with nothing.
+  const { parts } = given
+  const slack = { ...parts, belt: { ...parts.belt, carries: 3, carriesAt: undefined } }
+  const plant = assemble(slack)
+  const at = (motor: number) => driveAt(plant, motor, 0, parts.heat.air, parts.heat.air).spindle
+  const full = driveAt(plant, Infinity, 0, parts.heat.air, parts.heat.air)
+  expect(full.limit).toBe('slip')
+  const top = topSpeed(slack)
+  expect(top).toBeGreaterThan(1.05 * full.spindle)
+  // No knob gives more, by plain looking.
+  const looked = Array.from({ length: 4000 }, (_, n) => at(((n + 1) / 4000) * full.motor))
+  const best = Math.max(...looked)
+  expect(top).toBeGreaterThan(best * (1 - 1e-3))
+  expect(top).toBeLessThan(best * (1 + 1e-3))
+  // One that grips has it fully up.
+  near(topSpeed(parts), driveAt(assemble(parts), Infinity, 0, parts.heat.air, parts.heat.air).spindle, 1e-12)
+})
