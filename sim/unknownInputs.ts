@@ -39,12 +39,20 @@ export function unknownInputs(scenario: unknown, most: number): Problem[] {
       const here = `${path}${key.slice(0, LONGEST_NAME)}`
       if (entries && known.includes(key)) visit(entries[key], each, `${here}.`)
       else if (!known.includes(key) && !key.startsWith('$'))
-        found.push({ path: here, wrong: 'No input has this name.', wouldDo: meant(key, known) })
+        found.push({
+          path: here,
+          wrong: 'No input has this name.',
+          wouldDo: elsewhere(here) ?? meant(key, known),
+        })
     }
   }
   visit(ScenarioFields, scenario, '')
   return found.slice(0, most)
 }
+
+/** Where an input stands that a command has in this place; null: nowhere. */
+const elsewhere = (path: string): string | null =>
+  /\.cut\.spindle$/.test(path) ? 'How fast the spindle turns is the step’s own "speed".' : null
 
 /** What a path that names no input may have meant. */
 export function suggest(path: string, scenario: unknown): string {

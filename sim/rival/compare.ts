@@ -5,17 +5,16 @@ import type { Heat } from '../parts/heat.ts'
 import { allDayTorque } from '../steady/allDay.ts'
 import type { TorqueLimit } from '../steady/most.ts'
 import { topSpeed } from '../steady/operating.ts'
-import { shortTimeTorque } from '../steady/shortTime.ts'
 import { cuts, dutyTorque } from './duty.ts'
 import { besides, type Plates } from './plates.ts'
 import type { Rival, Step } from './rival.ts'
 import {
   coolingsOf,
+  driveStart,
   driveStrength,
   onStep,
   rivalStart,
   rivalStrength,
-  SECONDS,
   type Strength,
 } from './strength.ts'
 
@@ -84,7 +83,7 @@ function meet(job: Job, rival: Rival, step: Step): Met {
   }
   const motor = {
     ...driveStrength(parts, speed),
-    start: shortTimeTorque(parts, 0, SECONDS).torque,
+    start: driveStart(parts),
     duty: dutyTorque(parts, duty, speed),
   }
   return {

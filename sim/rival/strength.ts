@@ -19,6 +19,9 @@ export interface Strength {
   readonly seconds: number
 }
 
+/** Spindle speed at which a machine is taken to start, rad/s: dry drag fades out below, and stands in full against a start. */
+const STARTING = 3
+
 type Cooling = Heat['cooling']
 
 /** Coolings that a motor may be given: an open one or a closed one. */
@@ -77,17 +80,23 @@ export const rivalStrength = (rival: Rival, step: Step, job: Parts): Strength =>
     ? driveStrength(onStep(rival, step, job), rival.speed / step.ratio)
     : inductionStrength(rival, step, job.machine)
 
-/** Torque with the spindle held still, N·m: what starts a jammed machine. */
+/** Torque of this drive at the start, N·m: what frees a jammed machine, its own drag overcome. */
+export const driveStart = (parts: Parts): number => shortTimeTorque(parts, STARTING, SECONDS).torque
+
+/** The same of the rival on a step. */
 export const rivalStart = (rival: Rival, step: Step, job: Parts): number =>
   rival.kind === 'DC'
-    ? shortTimeTorque(onStep(rival, step, job), 0, SECONDS).torque
-    : atSpindle(rival.locked, step, job.machine, 0)
+    ? driveStart(onStep(rival, step, job))
+    : atSpindle(rival.locked, step, job.machine, STARTING)
 
 /** A torque at the spindle by spindle speed: rad/s and N·m. */
 export interface Curve {
   readonly speed: Float64Array
   readonly torque: Float64Array
 }
+
+/** At standstill the drag of a start counts. */
+const moving = (speed: number): number => Math.max(STARTING, speed)
 
 /** A curve at `points` speeds from standstill to `fastest`. */
 function curve(fastest: number, points: number, torque: (speed: number) => number): Curve {
@@ -98,15 +107,18 @@ function curve(fastest: number, points: number, torque: (speed: number) => numbe
 /** The old induction motor's torque of the cut on a step, from standstill to the speed of its field. */
 export const rivalCurve = (motor: Induction, step: Step, machine: Machine, points = 121): Curve =>
   curve(motor.synchronous / step.ratio, points, (speed) =>
-    atSpindle(inductionTorque(motor, speed * step.ratio), step, machine, speed),
+    atSpindle(inductionTorque(motor, speed * step.ratio), step, machine, moving(speed)),
   )
 
 /** This motor all day with a cooling, by spindle speed up to `fastest`, rad/s. */
 export const allDayCurve = (parts: Parts, cooling: Cooling, fastest: number, points = 61): Curve =>
-  curve(fastest, points, (speed) => allDayTorque(parts, speed, cooling).torque)
+  curve(fastest, points, (speed) => allDayTorque(parts, moving(speed), cooling).torque)
 
 /** This motor for seconds, by spindle speed up to `fastest`, rad/s: its current limit, then its volts. */
 export const secondsCurve = (parts: Parts, fastest: number, points = 61): Curve =>
   curve(fastest, points, (speed) =>
-    Math.max(allDayTorque(parts, speed).torque, shortTimeTorque(parts, speed, SECONDS).torque),
+    Math.max(
+      allDayTorque(parts, moving(speed)).torque,
+      shortTimeTorque(parts, moving(speed), SECONDS).torque,
+    ),
   )
