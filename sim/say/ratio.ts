@@ -2,7 +2,7 @@
 import { LEAST_WRAP } from '../handbook/beltSections.ts'
 import type { RatioStudy } from '../studies/ratio.ts'
 import type { Why } from '../studies/ratio/fits.ts'
-import type { BeltFault } from '../drive/limits.ts'
+import { type BeltFault, STEEPEST } from '../drive/limits.ts'
 import type { Edge, Window } from '../studies/ratio/window.ts'
 import { NBSP, ratioText, told } from './number.ts'
 import type { Units } from './units.ts'
@@ -70,7 +70,11 @@ export function windowSentence(study: RatioStudy, units: Units): string {
   const { window, duty, points } = study
   if (window) {
     const above = edgeClause('Above', window.high, study, units)
-    return `Works ${between(window)}. ${edgeClause('Below', window.low, study, units)}; ${above[0].toLowerCase()}${above.slice(1)}.`
+    const steep =
+      window.high.ratio > STEEPEST && study.present.stages.length === 1
+        ? ` Over ${ratioText(STEEPEST)} two stages are better than one.`
+        : ''
+    return `Works ${between(window)}. ${edgeClause('Below', window.low, study, units)}; ${above[0].toLowerCase()}${above.slice(1)}.${steep}`
   }
   if (duty)
     return `Ratios ${between(duty)} would do the job, but not with this belt in one stage: ${bar(study, units)}.`

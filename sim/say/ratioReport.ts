@@ -94,7 +94,9 @@ function pairLine(pair: Proposal<Pair>, units: Units): string {
       : `, ${length(pair.length)} belt at ${length(pair.centres)} between centres`
   const pull = pair.trial.stages.at(-1)?.pull ?? null
   const pulls = pull === null ? '' : `; pulls each shaft with ${told(pull, 'force', units)}`
-  return `${length(pair.driving)} to ${length(pair.driven)}: ${ratioText(pair.ratio)}${belt}; ${outcome(pair, units)}${pulls}; ${toBuy(pair.buys)}`
+  // Beside a jackshaft these are the last stage's, and the ratio that of both.
+  const last = pair.trial.stages.length > 1 ? 'Last stage ' : ''
+  return `${last}${length(pair.driving)} to ${length(pair.driven)}: ${ratioText(pair.ratio)}${last === '' ? '' : ' in both stages'}${belt}; ${outcome(pair, units)}${pulls}; ${toBuy(pair.buys)}`
 }
 
 /** A step of the pulleys, and what becomes of the job on it. */

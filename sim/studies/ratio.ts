@@ -5,7 +5,7 @@ import { read, type Refused } from '../read.ts'
 import type { Progress } from '../run.ts'
 import { type Scenario, type Variant, withVariant } from '../scenario.ts'
 import { topSpeed } from '../steady/operating.ts'
-import { isToothed, jobWith, lastPulley, settled } from './ratio/change.ts'
+import { asTight, isToothed, jobWith, lastPulley, settled } from './ratio/change.ts'
 import { fitting, type Why } from './ratio/fits.ts'
 import { tryGrid } from './ratio/grid.ts'
 import type { TwoStages } from './ratio/jackshaft.ts'
@@ -110,7 +110,7 @@ export function* ratioStudy(
   const points: RatioPoint[] = []
   const attempt = function* (wanted: number): Generator<Progress, Tried<Fault>> {
     const machinePulley = (belt.machinePulley * wanted) / now
-    const there: Job | null = jobWith(whole, lastPulley(machinePulley))
+    const there: Job | null = jobWith(whole, asTight(whole, belt, lastPulley(machinePulley)))
     if (!there) return { ratio: wanted, why: ['unfinished'] }
     const result: Trial = yield* told(trial(there))
     points.push({ ...result, machinePulley })

@@ -7,7 +7,7 @@ import { type Verdict, answerOf, inShort } from '../../sim/say/answer.ts'
 import { limitsOf } from '../../sim/say/keyNumbers.ts'
 import { ratioText } from '../../sim/say/number.ts'
 import { inputAt } from '../../sim/scenario.ts'
-import { settled } from '../../sim/studies/ratio/change.ts'
+import { asTight, settled } from '../../sim/studies/ratio/change.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Wish } from '../events.ts'
 import { AS_FOUND, chosenOf, type Entry, entriesOf, type Result, type State } from '../store.ts'
@@ -60,7 +60,10 @@ export function pulleyTry(state: State, { job }: Result, text: string, diameter:
     wish: {
       kind: 'try',
       name: named(state, `Ratio ${ratio}`, job, { belt }),
-      changes: { ...settled(job.parts.belt), 'belt.machinePulley': text },
+      changes: asTight(asked(state), job.parts.belt, {
+        ...settled(job.parts.belt),
+        'belt.machinePulley': text,
+      }),
     },
   }
 }

@@ -1,7 +1,7 @@
 // The changes that give a scenario another belt, and the job it then is.
 import { BELT_SECTIONS } from '../../handbook/beltSections.ts'
 import type { Job } from '../../job.ts'
-import { type Belt, hasJackshaft, stagesOf } from '../../parts/belt.ts'
+import { type Belt, hasJackshaft, slipStages, stagesOf } from '../../parts/belt.ts'
 import { toUnit, writeQuantity } from '../../quantity.ts'
 import { read } from '../../read.ts'
 import type { Scenario, Variant } from '../../scenario.ts'
@@ -64,6 +64,20 @@ export const twoStage = (belt: Belt, pulleys: readonly [number, number, number, 
 export function jobWith(scenario: Scenario, changes: Changes): Job | null {
   const reading = read(scenario, { name: 'tried', changes })
   return reading.ok ? reading.job : null
+}
+
+/**
+ * Changes of pulleys with the belt as tight as it was, where its owner said at what torque it slips: that was said of
+ * the pulleys there are, and other pulleys make another torque of the same pull.
+ */
+export function asTight(scenario: Scenario, belt: Belt, changes: Changes): Changes {
+  const isGiven = belt.carries !== undefined && belt.carriesAt === undefined
+  const before = isGiven ? slipStages(belt) : null
+  const changed = before && jobWith(scenario, changes)?.parts.belt
+  const after = changed && slipStages(changed)
+  if (!before || !after || before.length !== after.length) return changes
+  const carries = Math.min(...after.map(({ grip, lever }, stage) => before[stage].installed * grip * lever))
+  return { ...changes, 'belt.carries': writeQuantity(Number(carries.toPrecision(4)), 'N·m') }
 }
 
 /** True where toothed pulleys are needed, which come by teeth and not by inches. */

@@ -4,7 +4,7 @@ import type { Belt } from '../../parts/belt.ts'
 import { toUnit } from '../../quantity.ts'
 import type { Progress } from '../../run.ts'
 import type { Scenario, Variant } from '../../scenario.ts'
-import { type Changes, jobWith } from './change.ts'
+import { asTight, type Changes, jobWith } from './change.ts'
 import { type TwoStages, twoStagesWithin } from './jackshaft.ts'
 import { type Pair, pairsWithin, type Range } from './pairs.ts'
 import { type Trial, trial } from './trial.ts'
@@ -41,7 +41,7 @@ const sizes = (pulleys: readonly number[]): string =>
 
 /** The first of the candidates that do the job when every turn of it is run, and break no limit of the belt. */
 function* confirmed<T extends { readonly changes: Changes }>(
-  { scenario, base, most, told }: Offer,
+  { scenario, base, belt, most, told }: Offer,
   candidates: readonly T[],
   name: (candidate: T) => string,
 ): Generator<Progress, Proposal<T>[]> {
@@ -49,12 +49,13 @@ function* confirmed<T extends { readonly changes: Changes }>(
   let tries = 0
   for (const candidate of candidates) {
     if (found.length >= most || tries >= TRIES * most) break
-    const job: Job | null = jobWith(scenario, candidate.changes)
+    const changes = asTight(scenario, belt, candidate.changes)
+    const job: Job | null = jobWith(scenario, changes)
     if (!job) continue
     tries++
     const result: Trial = yield* told(trial(job, true))
     if (result.faults.length > 0 || result.beltFaults.length > 0) continue
-    const variant = { name: name(candidate), changes: { ...base?.changes, ...candidate.changes } }
+    const variant = { name: name(candidate), changes: { ...base?.changes, ...changes } }
     found.push({ ...candidate, trial: result, variant })
   }
   return found

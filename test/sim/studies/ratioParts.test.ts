@@ -5,6 +5,7 @@ import { STOCK_LENGTHS, STOCK_PULLEYS } from '../../../sim/handbook/beltSections
 import type { Belt } from '../../../sim/parts/belt.ts'
 import { fromUnit } from '../../../sim/quantity.ts'
 import { finish } from '../../../sim/run.ts'
+import { asTight } from '../../../sim/studies/ratio/change.ts'
 import { spread, tryGrid } from '../../../sim/studies/ratio/grid.ts'
 import { twoStagesWithin } from '../../../sim/studies/ratio/jackshaft.ts'
 import { beltFaults, builtStages } from '../../../sim/drive/limits.ts'
@@ -13,6 +14,8 @@ import { pairsWithin } from '../../../sim/studies/ratio/pairs.ts'
 import { wellInside } from '../../../sim/studies/ratio/proposals.ts'
 import type { Fault } from '../../../sim/studies/ratio/trial.ts'
 import { type Tried, windowOf } from '../../../sim/studies/ratio/window.ts'
+
+import { jobOf, scenario } from '../../jobs.ts'
 
 const inch = (size: number) => fromUnit(size, 'in')
 const degrees = (angle: number) => (angle * 180) / Math.PI
@@ -174,5 +177,29 @@ describe('limits of the belt', () => {
     // The strands' pulls differ by 2 T/D; installed both pull alike, each at least half of that.
     expect(stage.pull!).toBeGreaterThan((2 * 12) / inch(10))
     expect(builtStages(belt, 200)[0].pull).toBeNull()
+  })
+})
+
+it('a belt that is said to slip at a torque is as tight on other pulleys', () => {
+  const whole = scenario({
+    'belt.section': '4L',
+    'belt.motorPulley': '2 in',
+    'belt.machinePulley': '12 in',
+    'belt.centreDistance': '18 in',
+    'belt.carries': '20 N·m',
+  })
+  const { belt } = jobOf(whole).parts
+  const text = asTight(whole, belt, { 'belt.machinePulley': '18.4 in' })['belt.carries']!
+  // By hand: wrap 180° − 2 asin((D − d)/2C), E = exp(0.3 θ / sin 19°), torque as D (E − 1)/(E + 1).
+  const carried = (machine: number) => {
+    const e = Math.exp((0.3 * (Math.PI - 2 * Math.asin((machine - 2) / 36))) / Math.sin((19 * Math.PI) / 180))
+    return (machine * (e - 1)) / (e + 1)
+  }
+  expect(Number.parseFloat(text)).toBeCloseTo((20 * carried(18.4)) / carried(12), 1)
+  expect(Math.round(Number.parseFloat(text))).toBe(28)
+  // As the reader fits it, it is fitted anew for each ratio.
+  const fitted = scenario({ 'belt.section': '4L' })
+  expect(asTight(fitted, jobOf(fitted).parts.belt, { 'belt.machinePulley': '12 in' })).toEqual({
+    'belt.machinePulley': '12 in',
   })
 })
