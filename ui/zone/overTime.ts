@@ -11,17 +11,19 @@ import type { Chart } from '../plot/chart.ts'
 import { currentChart } from '../plot/currentChart.ts'
 import { drag } from '../plot/drag.ts'
 import { dutyChart } from '../plot/dutyChart.ts'
-import { type Edge, edgesOf, lengthAt, lengthBy } from '../plot/dutyEdges.ts'
+import { edgesOf } from '../plot/dutyEdges.ts'
 import { tell, type Part } from '../plot/events.ts'
 import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { readoutMark } from '../plot/layers/readout.ts'
 import { scrubberMark } from '../plot/layers/scrubber.ts'
 import { markStyles } from '../plot/markStyles.ts'
+import { Measured } from '../plot/measured.ts'
 import { heading, heatKey, namesLine, pointer, readingsLine, tableOf } from '../plot/parts.ts'
 import { type Ribbons, ribbons } from '../plot/ribbons.ts'
 import type { Shown } from '../plot/shown.ts'
 import { speedChart } from '../plot/speedChart.ts'
+import { stepEdges } from '../plot/stepEdges.ts'
 import { temperatureChart } from '../plot/temperatureChart.ts'
 import { exactClock, exactWords } from '../plot/time.ts'
 import { type View, viewOf } from '../plot/view.ts'
@@ -63,46 +65,25 @@ export class OverTime extends LitElement {
   @property({ type: Number }) windowFrom = 0
   @property({ type: Number }) windowTo = 3600
 
-  @state() private width = 0
-  @state() private k = 1
   @state() private tables: ReadonlySet<string> = new Set()
 
+  private readonly measured = new Measured(this)
   private view: View | undefined
   private charts: readonly Chart[] = []
   private bars: Ribbons | undefined
-  private watcher: ResizeObserver | undefined
-
-  override connectedCallback(): void {
-    super.connectedCallback()
-    this.watcher = new ResizeObserver(() => this.measure())
-    this.watcher.observe(this)
-    const ruler = this.renderRoot.querySelector('.ruler')
-    if (ruler) this.watcher.observe(ruler)
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback()
-    this.watcher?.disconnect()
-  }
-
-  protected override firstUpdated(): void {
-    this.watcher?.observe(this.renderRoot.querySelector('.ruler') ?? this)
-  }
-
-  private measure(): void {
-    this.width = Math.floor(this.clientWidth)
-    this.k = (this.renderRoot.querySelector('.ruler')?.getBoundingClientRect().width ?? 100) / 100
-  }
-
   protected override willUpdate(changed: PropertyValues): void {
-    if ([...changed.keys()].every((key) => key === 'at' || key === 'tables')) return
-    const { shown, units, width, k, log, windowFrom: from, windowTo: to } = this
+    // Nothing changed but the room there is: all is drawn anew.
+    const keys = [...changed.keys()]
+    const isRoom = keys.length === 0
+    if (!isRoom && keys.every((key) => key === 'at' || key === 'tables')) return
+    const { shown, units, log, windowFrom: from, windowTo: to } = this
+    const { width, k } = this.measured
     this.view = viewOf({ shown, units, from, to, width, k, log })
     this.charts = this.view
       ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!))
       : []
     // The ribbons show the whole job: another window leaves them as they are.
-    if (!this.bars || [...changed.keys()].some((key) => !MOVES.includes(key)))
+    if (!this.bars || isRoom || keys.some((key) => !MOVES.includes(key)))
       this.bars = this.view && ribbons(this.view)
   }
 
@@ -216,52 +197,9 @@ export class OverTime extends LitElement {
           ${narrow || readings.length === 0 ? nothing : readoutMark(`${reads}at ${exactClock(at)}`, readings, place)}
         </svg>
         ${timed ? this.renderHandle(view, chart) : nothing}
-        ${chart.id === 'duty' ? this.renderEdges(view, chart) : nothing}
+        ${chart.id === 'duty' ? stepEdges(this, edgesOf(this.duty ?? view.active.job.duty), view, chart) : nothing}
       </div>
       ${open ? tableOf(title, chart.table(), left) : nothing}`
-  }
-
-  /** A frame around the first cycle, with a handle at the end of each step. */
-  private renderEdges(view: View, { scales: { x, box } }: Chart) {
-    const edges = edgesOf(this.duty ?? view.active.job.duty)
-    const end = edges.at(-1)
-    if (!end || view.from >= end.from + end.seconds) return nothing
-    const at = (t: number) => Math.min(box.right, Math.max(box.left, x(t)))
-    const middle = (box.top + box.bottom) / 2
-    return html`<div class="cycle" style="left: ${at(0)}px; top: ${box.top}px; width: ${at(end.from + end.seconds) - at(0)}px;
-        height: ${box.bottom - box.top}px"></div>
-      ${edges
-        .filter(({ from, seconds }) => from + seconds >= view.from && from + seconds <= view.to)
-        .map(
-          (edge) => html`<div class="edge" role="slider" tabindex="0" aria-label="End of ${edge.name}"
-            aria-valuemin="0" aria-valuemax=${Math.round(view.end)} aria-valuenow=${Math.round(edge.seconds)}
-            aria-valuetext="lasts ${exactWords(edge.seconds)}" style="left: ${x(edge.from + edge.seconds)}px; top: ${middle}px"
-            @pointerdown=${(event: PointerEvent) => this.dragEdge(event, edge, view)}
-            @keydown=${(event: KeyboardEvent) => this.edgeByKey(event, edge)}></div>`,
-        )}`
-  }
-
-  private dragEdge(event: PointerEvent, edge: Edge, { left, right, from, to }: View): void {
-    event.stopPropagation()
-    const chart = (event.currentTarget as Element).closest('.chart')
-    if (!chart) return
-    // What is undone at once: the changes of this press.
-    const during = `step ${edge.index} ${event.timeStamp}`
-    let start: number | undefined
-    // Over the chart, which stands still: the handle moves under the pointer.
-    const move = (x: number) => {
-      start ??= x
-      const t = edge.from + edge.seconds + ((x - start) / (right - left)) * (to - from)
-      if (x !== start) tell(this, 'step', { index: edge.index, seconds: lengthAt(edge, t), during })
-    }
-    drag(event, move, chart)
-  }
-
-  private edgeByKey(event: KeyboardEvent, edge: Edge): void {
-    const by = handleKey(event.key, event.shiftKey)
-    if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
-    event.preventDefault()
-    tell(this, 'step', { index: edge.index, seconds: lengthBy(edge, by), during: '' })
   }
 
   private renderHandle(view: View, { scales: { x, box } }: Chart): TemplateResult {
