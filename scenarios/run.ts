@@ -13,8 +13,10 @@ import { sumText } from '../sim/say/cut.ts'
 import { jobReport } from '../sim/say/report.ts'
 import type { Units } from '../sim/say/units.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
+import type { Sure } from '../sim/studies/sure.ts'
 import type { Trace } from '../sim/trace.ts'
 import { type Advised, adviseOn, advisedData, advisedLines, symptomAmiss, type Wanted } from './advice.ts'
+import { doubtOn } from './doubt.ts'
 import { DEMO, openJob, titleOf } from './open.ts'
 import { type Command, command, refused, SHARED } from './options.ts'
 import { drive, say, tell } from './terminal.ts'
@@ -23,6 +25,7 @@ const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill de
   --csv OUT         writes the trace as a table, units in the header; every cycle is run for it
   --direct          every cycle of a duty that repeats is run, none skipped
   --cross-check     runs the start with a second, unrelated method and prints the largest difference
+  --sure            with the doubt: two hundred likely readings are run, and the answer follows them
   --findings        everything to do about it, and what to measure; else the three most urgent
   --symptom WORDS   what it does ("trips after 20 minutes"): what may be behind it, and how to tell
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
@@ -34,6 +37,7 @@ const OWN = {
   direct: { type: 'boolean' },
   'cross-check': { type: 'boolean' },
   until: { type: 'string' },
+  sure: { type: 'boolean' },
   findings: { type: 'boolean' },
   symptom: { type: 'string' },
 } as const
@@ -44,6 +48,7 @@ interface Options {
   readonly variant: string | undefined
   readonly direct: boolean
   readonly crossCheck: boolean
+  readonly sure: boolean
   readonly until: number | undefined
   readonly units: Units
   readonly wanted: Wanted
@@ -61,6 +66,7 @@ interface Done {
   readonly figures: Figures
   readonly skipping: Skipping | null
   readonly check: CrossCheck | null
+  readonly sure: Sure | null
   readonly advised: Advised
 }
 
@@ -82,6 +88,7 @@ function optionsOf({ text, flag, files, json, variant, units }: Command): Option
     // A table is for other programs: its rows are those of the run itself, each with its own error alone.
     direct: flag('direct') || csv !== undefined,
     crossCheck: flag('cross-check'),
+    sure: flag('sure'),
     until: until?.value,
     units,
     wanted: { findings: flag('findings'), symptom },
@@ -99,12 +106,14 @@ function perform(file: string, options: Options): Done | readonly Problem[] {
         'Checking with a second method',
       )
     : null
+  const doubt = options.sure ? doubtOn(opened.scenario, opened.variant) : null
+  if (doubt && !('fates' in doubt)) return doubt
   const advised = adviseOn(opened, outcome.figures, options.wanted)
-  return { ...opened, job, cuts, notes, ...outcome, check, advised }
+  return { ...opened, job, cuts, notes, ...outcome, check, sure: doubt, advised }
 }
 
 const jsonLine = (
-  { file, scenario, variant, job, cuts, notes, trace, figures, skipping, check, advised }: Done,
+  { file, scenario, variant, job, cuts, notes, trace, figures, skipping, check, sure, advised }: Done,
   units: Units,
 ): string =>
   JSON.stringify({
@@ -112,7 +121,7 @@ const jsonLine = (
     ok: true,
     name: scenario.name,
     variant: variant?.name ?? null,
-    answer: answerOf(job, figures, units),
+    answer: answerOf(job, figures, units, sure),
     figures,
     events: trace.marks,
     ending: trace.ending,
@@ -122,6 +131,7 @@ const jsonLine = (
     notes,
     ...advisedData(advised, units),
     ...(check ? { crossCheck: check } : {}),
+    ...(sure ? { sure } : {}),
   })
 
 async function writeCsv(path: string, job: Job, trace: Trace): Promise<void> {

@@ -2,8 +2,8 @@
 import { figuresOf } from '../sim/carryOut.ts'
 import { answerOf } from '../sim/say/answer.ts'
 import { sureLines } from '../sim/say/sure.ts'
-import { MOST_SAMPLES, SAMPLES, sureOf, sureSpec } from '../sim/studies/sure.ts'
-import { points } from '../sim/studies/points.ts'
+import { MOST_SAMPLES, SAMPLES } from '../sim/studies/sure.ts'
+import { doubtOn } from './doubt.ts'
 import { titleOf } from './open.ts'
 import { command, oneJob, refused, SHARED } from './options.ts'
 import { drive, say } from './terminal.ts'
@@ -31,15 +31,8 @@ function main(): number {
   if (typeof opened === 'number') return opened
   const { file, scenario, variant, reading } = opened
   const { units, json } = asked
-  const spec = sureSpec(scenario, { seed, samples, ...(variant ? { variant } : {}) })
-  if (!('study' in spec)) return refused(file, spec.problems, json)
-  const found = sureOf(spec, drive(points(spec), 'Trying what may be'))
-  if (!found)
-    return refused(
-      file,
-      [{ path: '', wrong: 'No reading of the plate makes a motor.', wouldDo: 'See npm run motor.' }],
-      json,
-    )
+  const found = doubtOn(scenario, variant, { seed, samples })
+  if (!('fates' in found)) return refused(file, found, json)
   const { job } = reading
   const answer = answerOf(job, drive(figuresOf(job), 'Working it out'), units, found)
   if (json) process.stdout.write(`${JSON.stringify({ file, ok: true, seed, answer, ...found })}\n`)

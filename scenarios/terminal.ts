@@ -6,7 +6,7 @@ import { type Counts, progressLine } from './progress.ts'
 /** Names and keys come from files: whatever would steer a terminal is shown as a box. */
 const harmless = (text: string): string =>
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out.
-  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f]/g, '□')
+  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '□')
 
 /** A line for the person, on standard error. */
 export const tell = (text: string): void => void process.stderr.write(`${harmless(text)}\n`)

@@ -5,6 +5,7 @@ import { fieldOf, mayBeLeftOut } from './field.ts'
 import { frozen, type Job } from './job.ts'
 import { type FilledMotor, fill, readingsOf } from './fill.ts'
 import type { MotorReadings } from './identify/motor.ts'
+import { harmless } from './harmless.ts'
 import { mismatches } from './mismatches.ts'
 import { notesOf } from './notes.ts'
 import { type Belt, onStep, ratio } from './parts/belt.ts'
@@ -70,7 +71,9 @@ export function readFile(text: string): ReadFile {
     )
   let parsed: unknown
   try {
-    parsed = JSON.parse(text.replace(/^\uFEFF/, ''))
+    parsed = JSON.parse(text.replace(/^\uFEFF/, ''), (_, value) =>
+      typeof value === 'string' ? harmless(value) : value,
+    )
   } catch (error) {
     const why = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : ''
     if (!/^\s*[{[]/.test(text) && /[,;\t]/.test(text.slice(0, 2000)))

@@ -16,7 +16,8 @@ export type PageNumbers = ReferenceFile['base'] & {
 export interface PagePhase {
   seconds: number
   speed?: number
-  load?: { kind: 'torque' | 'power' | 'square'; value: number }
+  /** Power asks no more torque below `slow` (rad/s at the spindle), or `wPower`. */
+  load?: { kind: 'torque' | 'power' | 'square'; value: number; slow?: number }
   surge?: { torque: number; every: number; lasts: number }
 }
 
@@ -65,10 +66,10 @@ function ratesOf(
   else if (p.mode === 'tach') dx = (p.k20 / p.tauCl) * (wish - w) + (v + p.L * (di - f) - u) / 0.1
   // Spindle and rotor.
   const s = w / p.N
-  const { kind, value } = phase.load ?? { kind: 'torque', value: 0 }
+  const { kind, value, slow = p.wPower } = phase.load ?? { kind: 'torque', value: 0 }
   let cut = surge * Math.tanh(s)
   if (kind === 'torque') cut += value * Math.tanh(s)
-  else if (kind === 'power') cut += (value * Math.tanh(s)) / Math.max(s, p.wPower)
+  else if (kind === 'power') cut += (value * Math.tanh(s)) / Math.max(s, slow)
   else cut += value * s * Math.abs(s)
   const drag = p.Td * Math.tanh(s / 0.5) + p.Bs * s
   const lost = p.Tc * Math.tanh(w / 0.5) + p.B * w

@@ -1,4 +1,5 @@
 // Wishes that reach out of the page: a file opened or saved, work cancelled or checked; and settings remembered.
+import { harmless } from '../sim/harmless.ts'
 import type { Problem } from '../sim/problem.ts'
 import { LARGEST_FILE, type ReadFile, read, readFile } from '../sim/read.ts'
 import { replaced, toSave } from './change/job.ts'
@@ -8,8 +9,10 @@ import { tooLarge } from '../sim/identify/log.ts'
 import type { Checker } from './check.ts'
 import type { Wish } from './events.ts'
 import type { Autosave } from './keep/autosave.ts'
+import { download, fileName } from './keep/download.ts'
 import { jobIn, linkTo } from './keep/link.ts'
 import { noted } from './keep/history.ts'
+import { printReport } from './print/print.ts'
 import type { Runner } from './runner.ts'
 import { lessonJob } from './lessons.ts'
 import { logText } from './logText.ts'
@@ -33,6 +36,7 @@ export async function grant(
   else if (wish.kind === 'check') checker.start()
   else if (wish.kind === 'cancel check') checker.cancel()
   else if (wish.kind === 'save') save(store.state)
+  else if (wish.kind === 'print') await printReport()
   else if (wish.kind === 'copy link') await copyLink(store)
   else if (wish.kind === 'open link') {
     const opened = takenFrom(
@@ -98,9 +102,10 @@ async function copyLink(store: Store): Promise<void> {
 /** Reads a log file and puts it on the page. */
 async function openLog(store: Store, file: File): Promise<void> {
   const large = tooLarge(file.size)
-  if (large) return showLog(store, { kind: 'refused', file: file.name, ...large })
+  const name = harmless(file.name)
+  if (large) return showLog(store, { kind: 'refused', file: name, ...large })
   const bytes = await file.arrayBuffer().catch(() => new ArrayBuffer(0))
-  showLog(store, takeLog(file.name, logText(bytes)))
+  showLog(store, takeLog(name, logText(bytes)))
 }
 
 const showLog = (store: Store, logged: Logged): void => store.change((state) => ({ ...state, logged }))
@@ -118,9 +123,5 @@ function fitSoon(store: Store): void {
 /** Hands the job to the browser as a file to save. */
 function save(state: State): void {
   const text = `${JSON.stringify(toSave(state), null, 2)}\n`
-  const link = document.createElement('a')
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }))
-  link.download = `${state.scenario.name.replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'job'}.json`
-  link.click()
-  URL.revokeObjectURL(link.href)
+  download(fileName(state.scenario.name, 'json'), new Blob([text], { type: 'application/json' }))
 }

@@ -62,6 +62,7 @@ export type Wish =
   | { readonly kind: 'open lesson'; readonly name: LessonName }
   | { readonly kind: 'close lesson' }
   | { readonly kind: 'save' }
+  | { readonly kind: 'print' }
   | { readonly kind: 'copy link' }
   | { readonly kind: 'open link'; readonly hash: string }
   | { readonly kind: 'open kept'; readonly slot: string }

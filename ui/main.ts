@@ -2,33 +2,40 @@
 import './fonts.css'
 import './tokens.css'
 import './style/sheet.css'
+import './print/print.css'
 import { createPool } from '../workers/seats/browser.ts'
 import './app.ts'
-import { startChecker } from './check.ts'
-import { startCloseUp } from './closeUp.ts'
-import { demos } from './demos.ts'
 import { dropsOn } from './drop.ts'
+import type { Wish } from './events.ts'
+import { firstDemo } from './firstDemo.ts'
 import { opening, startAutosave } from './keep/autosave.ts'
 import { carriesJob } from './keep/link.ts'
-import { grant } from './effects.ts'
 import { lessonIn } from './lessons.ts'
 import { startRunner } from './runner.ts'
 import { loadSettings } from './settings.ts'
-import { startStudies } from './studies.ts'
 import { createStore } from './store.ts'
 
 const settings = loadSettings(() => localStorage, matchMedia('(prefers-color-scheme: dark)').matches)
-const store = createStore(opening(() => localStorage, { settings }, demos[0]))
+const store = createStore(opening(() => localStorage, { settings }, firstDemo))
 const pool = createPool()
 const runner = startRunner(store, pool)
-const checker = startChecker(store, pool)
-startStudies(store, pool)
-startCloseUp(store, pool)
 const autosave = startAutosave(store, () => localStorage)
+
+/** The rest begins with the first answer, or with the first wish. Wishes are granted in the order they are made. */
+let beginning: Promise<(wish: Wish) => void> | undefined
+const begun = () => {
+  beginning ??= import('./begin.ts').then(({ begin }) => begin(store, pool, runner, autosave))
+  return beginning
+}
+const forget = store.subscribe(() => {
+  if (store.state.results.size === 0) return
+  forget()
+  void begun()
+})
 
 const page = document.createElement('dw-page')
 page.store = store
-page.grant = (wish) => void grant(store, runner, checker, autosave, wish)
+page.grant = (wish) => void begun().then((grant) => grant(wish))
 document.body.replaceChildren(page)
 dropsOn(document.body, page.grant)
 

@@ -1,8 +1,9 @@
-// `npm start`: builds the site and serves it; `npm start -- --host` serves it to the local network as well.
+// `npm start`: builds the site and serves it; with `--host` to the local network as well. `npm run gallery`: the gallery.
 import { fileURLToPath } from 'node:url'
 import { build, preview } from 'vite'
 
-const configFile = fileURLToPath(new URL('vite.config.ts', import.meta.url))
+const gallery = process.argv.includes('--gallery')
+const configFile = fileURLToPath(new URL(`${gallery ? 'gallery/' : ''}vite.config.ts`, import.meta.url))
 const { env, platform } = process
 const hasDisplay = platform === 'darwin' || platform === 'win32' || !!(env.DISPLAY || env.WAYLAND_DISPLAY)
 
@@ -17,6 +18,6 @@ const server = await preview({
 })
 
 const { local = [], network = [] } = server.resolvedUrls ?? {}
-for (const address of local) console.log(`Dutywright is at ${address}`)
+for (const address of local) console.log(`${gallery ? 'The gallery' : 'Dutywright'} is at ${address}`)
 for (const address of network) console.log(`On the local network: ${address}`)
 console.log('Stop with Ctrl+C.')

@@ -5,7 +5,7 @@ import type { State, Store } from './store.ts'
 import { adviceKeeper } from './study/advice.ts'
 import { againstKeeper } from './study/against.ts'
 import { gridKeeper } from './study/grid.ts'
-import type { Keeper, Outcome } from './study/keeper.ts'
+import { isStaleBy, type Keeper, type Outcome } from './study/keeper.ts'
 import { lessonKeeper } from './study/lesson.ts'
 import { limitsKeeper } from './study/limits.ts'
 import { mapKeeper } from './study/map.ts'
@@ -29,10 +29,7 @@ const NAMES = Object.keys(KEEPERS) as StudyName[]
 export const PAUSE = 250
 
 /** Whether a study on show is of other inputs than those asked now. */
-export const isStale = (state: State, name: StudyName): boolean => {
-  const key = KEEPERS[name].key(state)
-  return key !== null && key !== state.studies[name].key
-}
+export const isStale = (state: State, name: StudyName): boolean => isStaleBy(KEEPERS[name], state, name)
 
 /** The state with a study told to stop; it is taken up again when asked, or when its inputs are others. */
 export const stopStudy = (state: State, name: StudyName): State =>

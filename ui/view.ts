@@ -5,7 +5,8 @@ import { asked } from './change/inputs.ts'
 import type { FormState } from './edit/field.ts'
 import type { Shown } from './plot/shown.ts'
 import { chosenOf, entriesOf, isCurrent, type State } from './store.ts'
-import { isStale } from './studies.ts'
+import { isStaleBy } from './study/keeper.ts'
+import { sureKeeper } from './study/sure.ts'
 import { type ShownJob, seriesOf } from './zone/shownJob.ts'
 
 /** The chosen variant's newest answer; null until there is one. */
@@ -16,7 +17,7 @@ export function shownJob(state: State): ShownJob | null {
   // While work is quick no sign is shown: the old answer is simply followed by the new one.
   const late = state.slow || state.stopped !== null || state.readings.get(id)?.ok === false
   const current = isCurrent(state, id)
-  const sure = current && !isStale(state, 'sure') ? state.studies.sure.result : null
+  const sure = current && !isStaleBy(sureKeeper, state, 'sure') ? state.studies.sure.result : null
   return { name, result, previous: late && !current, sure }
 }
 

@@ -123,6 +123,7 @@ function changed(state: State, wish: Wish): State {
     case 'open log':
     case 'example log':
     case 'save':
+    case 'print':
     case 'copy link':
     case 'open link':
     case 'open lesson':

@@ -38,6 +38,9 @@ export function fadings({ model: { slope } }: Gap, through: number): Fading {
   return { through, winding: left(0), switch: left(HEAT - 1) }
 }
 
+/** What the switch listens to. */
+const heard = (share: number, winding: number, frame: number): number => share * winding + (1 - share) * frame
+
 /**
  * How far a skipped turn lies off the mixture at a moment of it, K: the frame changes evenly, the winding draws to the
  * frame and the switch to what it listens to, each at its own rate; what then is missing at the end, evenly too.
@@ -54,12 +57,11 @@ export function offAt(
   const frame = off[1] + through * (offEnd[1] - off[1])
   const apart = off[0] - off[1]
   const winding = frame + apart * now.winding + through * (offEnd[0] - offEnd[1] - apart * end.winding)
-  const heard = (w: number, f: number) => windingShare * w + (1 - windingShare) * f
-  const late = off[2] - heard(off[0], off[1])
-  const missing = offEnd[2] - heard(offEnd[0], offEnd[1]) - late * end.switch
+  const late = off[2] - heard(windingShare, off[0], off[1])
+  const missing = offEnd[2] - heard(windingShare, offEnd[0], offEnd[1]) - late * end.switch
   out[0] = winding
   out[1] = frame
-  out[2] = heard(winding, frame) + late * now.switch + through * missing
+  out[2] = heard(windingShare, winding, frame) + late * now.switch + through * missing
 }
 
 /** Visits the skipped turns in order, as long as `visit` answers true. */

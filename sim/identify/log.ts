@@ -1,5 +1,6 @@
 // A warm-up log: a table as people keep it, read into columns in SI.
 import { dsvFormat } from 'd3'
+import { harmless } from '../harmless.ts'
 import { type Column, columnsIn } from './logHeader.ts'
 import { blanksAsOff, type Columns, count, usableRows } from './logRows.ts'
 import { columnsOf } from './logTable.ts'
@@ -49,7 +50,7 @@ export function readLog(text: string): ReadLog {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what gives a binary file away.
   if (/^PK\u0003|[\u0000-\u0008\u000e-\u001a]|\ufffd{2}/.test(text.slice(0, 20_000)))
     return refuse('This is a binary file, not text.', 'Save the spreadsheet as CSV, and give that.')
-  const plain = text.replace(/^\ufeff/, '')
+  const plain = harmless(text.replace(/^\ufeff/, ''))
   if (plain.trim() === '') return refuse('The log is empty.', NEEDS)
   const header = headerOf(plain)
   const kinds = header.columns.map(({ kind }) => kind)

@@ -73,7 +73,8 @@ export function columnsOf(
       if (cell === null) return Number.NaN
       const own = cell.unit === '' ? undefined : unitNamed(cell.unit, DIMENSIONS[kind])
       named ||= own !== undefined
-      return fromUnit(cell.value, own?.symbol ?? column.unit ?? USUAL[kind])
+      const value = fromUnit(cell.value, own?.symbol ?? column.unit ?? USUAL[kind])
+      return Number.isFinite(value) ? value : Number.NaN
     })
     if (!named && DIMENSIONS[kind] === 'temperature')
       notes.push(`“${column.name}” names no unit: read as °C.`)

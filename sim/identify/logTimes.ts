@@ -57,5 +57,6 @@ function plainTimes(cells: readonly string[], unit: string | null, comma: boolea
     notes.push(`The time column names no unit: read as ${symbol}.`)
   }
   const named = symbol
-  return { seconds: Float64Array.from(numbers, (value) => fromUnit(value, named)), notes }
+  const seconds = Float64Array.from(numbers, (value) => fromUnit(value, named))
+  return { seconds: seconds.map((t) => (Number.isFinite(t) ? t : Number.NaN)), notes }
 }

@@ -5,6 +5,7 @@ import type { Job } from '../job.ts'
 import type { Figures } from '../judge.ts'
 import type { PhaseCut } from '../phaseCuts.ts'
 import type { Problem } from '../problem.ts'
+import type { Sure } from '../studies/sure.ts'
 import type { Trace } from '../trace.ts'
 import { answerOf } from './answer.ts'
 import { checkWords } from './check.ts'
@@ -14,6 +15,7 @@ import { keyNumbers, limitsOf } from './keyNumbers.ts'
 import { brief, grouped, percent, told } from './number.ts'
 import { phaseCutLines } from './phaseCuts.ts'
 import { skippingWords } from './skipping.ts'
+import { sureLines } from './sure.ts'
 import type { Units } from './units.ts'
 
 export interface Reported {
@@ -26,6 +28,8 @@ export interface Reported {
   readonly check: CrossCheck | null
   /** Which cycles were run, where not all were. */
   readonly skipping?: Skipping | null
+  /** How sure it is, where that was asked. */
+  readonly sure?: Sure | null
   /** What to do about it, line by line. */
   readonly advice?: readonly string[]
 }
@@ -42,6 +46,8 @@ const LOSSES = [
   ['friction', 'the motor’s friction'],
   ['brushes', 'the brushes'],
 ] as const
+
+const indented = (line: string): string => (line === '' ? '' : `  ${line}`)
 
 /** Most event lines in a report; the rest is counted. */
 const MOST_EVENTS = 24
@@ -85,10 +91,10 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
 /** The report. */
 export function jobReport(
   title: string,
-  { job, trace, figures, cuts = [], notes, check, skipping, advice = [] }: Reported,
+  { job, trace, figures, cuts = [], notes, check, skipping, sure = null, advice = [] }: Reported,
   units: Units,
 ): string {
-  const answer = answerOf(job, figures, units)
+  const answer = answerOf(job, figures, units, sure)
   const limits = limitsOf(job, figures, units)
   const events = eventLines(job, trace.marks, trace.ending, figures.reached, units)
   const shown =
@@ -100,6 +106,9 @@ export function jobReport(
     answer.sentence,
     answer.support,
     '',
+    ...(sure
+      ? ['How sure', ...sureLines(sure, job, units).map(indented), '', 'With the values as given']
+      : []),
     ...figureLines(job, figures, units),
     ...(cuts.length > 0 ? ['', 'What the work asks', ...phaseCutLines(cuts, job, units)] : []),
     '',

@@ -9,7 +9,7 @@ import { doubtful, drafted, type Fate, sampled, type SurePoint } from './sure/sa
 import { even, plain } from './sure/sequence.ts'
 import { never, type Sample, type Settling, settling } from './sure/settle.ts'
 import { SURE } from './sure/verdict.ts'
-import { bandOf } from './sure/weigh.ts'
+import { bandOf } from './sure/band.ts'
 
 /** What is drawn: point 0 is the job as given, the others are samples. */
 export interface SureSpec {
@@ -20,7 +20,7 @@ export interface SureSpec {
   /** Drawn evenly, or (to check that) as plain random numbers. */
   readonly draw: 'even' | 'plain'
 }
-export type { Fate, SurePoint }
+export type { SurePoint }
 
 export const SAMPLES = 200
 export const MOST_SAMPLES = 100_000
@@ -142,15 +142,7 @@ function weighed(
   const time = ({ t }: Sample) => t ?? Infinity
   const winding = ({ windingC }: Sample) => windingC
   const of = fates.lasts >= SURE ? 'winding' : 'time'
-  const end = job.duty.seconds
-  // By a hair more: one in ten is counted in tenths that no binary number holds.
-  const close = fates.lasts > 1 - SURE + 1e-9 && fates.lasts < SURE - 1e-9
-  const asked = close
-    ? ({ fate }: Sample) => (fate === 'lasts' ? 1 : 0)
-    : of === 'time'
-      ? (sample: Sample) => Math.log(Math.max(1, Math.min(end, time(sample))))
-      : winding
-  const settled = settling(job, given, made, samples, of === 'time' ? time : winding, asked)
+  const settled = settling(job, given, made, samples, of)
   const byTime = samples.toSorted((a, b) => (time(a) < time(b) ? -1 : time(a) > time(b) ? 1 : 0))
   const worst = FAILS.reduce((a, b) => (fates[b] > fates[a] ? b : a))
   return {

@@ -34,11 +34,14 @@ export interface Site {
   close(): Promise<void>
 }
 
-const configFile = join(root, 'ui/vite.config.ts')
+const configs = { site: 'ui/vite.config.ts', gallery: 'ui/gallery/vite.config.ts' } as const
+/** What is built: the page, or the gallery of its pictures. */
+export type Built = keyof typeof configs
 const cache = join(root, 'node_modules/.cache')
 
-/** Builds the site into a folder of its own under node_modules/.cache and returns that folder. */
-export async function buildSite(): Promise<string> {
+/** Builds the site, or the gallery, into a folder of its own under node_modules/.cache and returns that folder. */
+export async function buildSite(what: Built = 'site'): Promise<string> {
+  const configFile = join(root, configs[what])
   await mkdir(cache, { recursive: true })
   const outDir = await mkdtemp(join(cache, 'site-test-'))
   await build({ configFile, logLevel: 'warn', build: { outDir } }).catch(async (error) => {
@@ -52,13 +55,13 @@ export async function buildSite(): Promise<string> {
  * Serves the site in the folder TEST_SITE names, or else one built for the occasion, and launches the browser.
  * Throws where no browser can be had. `close` ends both and removes what was built.
  */
-export async function openBuilt(): Promise<Site> {
+export async function openBuilt(what: Built = 'site'): Promise<Site> {
   const found = await findBrowser()
   if (typeof found === 'string') throw new Error(found)
-  const given = process.env.TEST_SITE
-  const outDir = given ?? (await buildSite())
+  const given = what === 'site' ? process.env.TEST_SITE : undefined
+  const outDir = given ?? (await buildSite(what))
   const server = await preview({
-    configFile,
+    configFile: join(root, configs[what]),
     logLevel: 'warn',
     build: { outDir },
     preview: { host: '127.0.0.1', port: 0, open: false },

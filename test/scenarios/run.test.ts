@@ -59,6 +59,8 @@ const asked = {
   other: () => direct('--variant', 'With the shaft fan', '--units', 'metric', '--fahrenheit'),
   csv: () => direct(hostile, '--csv', table),
   nowhere: () => direct(short, '--csv', join(folder, 'no', 'such', 'folder.csv')),
+  sure: () => direct('scenarios/bandSaw.json', '--sure'),
+  sureJson: () => direct(short, '--sure', '--json'),
   check: () => direct('--cross-check', '--until', '2min'),
   unreadable: () =>
     direct(
@@ -206,6 +208,21 @@ describe('npm run job', () => {
     expect(out).toContain('What limits')
     expect(err).toMatch(/The table could not be written .+ Give a path in a folder that exists\./)
     expect(err).not.toMatch(/\n\s+at /)
+  })
+
+  it('--sure: the answer follows the samples, and what they come to stands under it', () => {
+    const { code, out } = of('sure')
+    expect(code).toBe(0)
+    expect(out).toMatch(
+      /\n\nNo\. The cutoff opens \d+\u00a0min into the job, likely between \d+ and \d+\.\n.+\n\nHow sure\n/,
+    )
+    expect(out).toMatch(/\n {2}200 samples: .+\.\n/)
+    expect(out).toMatch(/\n\nWith the values as given\n {2}Cutoff opens at/)
+    expect(out).not.toContain(', with the values as given')
+    const found = JSON.parse(of('sureJson').out)
+    expect(found.answer.verdict).toBe('Yes')
+    expect(found.answer.sentence).not.toContain('with the values as given')
+    expect(found.sure).toMatchObject({ samples: 200, fates: { lasts: 1 }, of: 'winding' })
   })
 
   it('--cross-check prints the largest differences of a second method', () => {

@@ -1,14 +1,7 @@
 // The old motor's little form: its fields, their problems, and what it is read as; none of it goes into the job.
 import { expect, it } from 'vitest'
-import {
-  editOld,
-  NO_OLD_MOTOR,
-  oldInput,
-  oldProblem,
-  oldPulley,
-  readOld,
-  takesStep,
-} from '../../ui/change/oldMotor.ts'
+import { editOld, oldInput, oldProblem, oldPulley, readOld, takesStep } from '../../ui/change/oldMotor.ts'
+import { NO_OLD_MOTOR } from '../../ui/change/noOldMotor.ts'
 import { toSave } from '../../ui/change/job.ts'
 import { granted } from '../../ui/wishes.ts'
 import { example, state } from './demo.ts'

@@ -1,8 +1,8 @@
-// The answer strip at the foot of a phone: the answer in few words, two numbers, one button.
+// The answer strip at the foot of a phone: the answer's own sentence, two numbers, one button.
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { answerOf } from '../../sim/say/answer.ts'
-import { clockTime, told } from '../../sim/say/number.ts'
+import { told } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Try } from '../change/tries.ts'
 import type { Sure } from '../../sim/studies/sure.ts'
@@ -34,6 +34,7 @@ export class AnswerStrip extends LitElement {
       }
       strong {
         display: block;
+        min-height: 4lh; /* as in the answer: either wording */
         font-weight: 600;
       }
       button,
@@ -70,13 +71,11 @@ export class AnswerStrip extends LitElement {
     const { result, units, next } = this
     if (!result) return nothing
     const { job, figures } = result
-    const { firstOpening, hottestWindingC, slowest } = figures
-    const short = firstOpening
-      ? `Opens at ${clockTime(firstOpening.t)}`
-      : `${answerOf(job, figures, units, this.sure).verdict}: never opens`
+    const { hottestWindingC, slowest } = figures
+    const { sentence } = answerOf(job, figures, units, this.sure)
     const slow = slowest ? ` · slowest ${told(slowest.value, 'angular speed', units)}` : ''
     return html`<aside class="strip" aria-label="The answer in short">
-      <p><strong>${short}</strong>winding ${told(hottestWindingC.value, 'temperature', units)}${slow}</p>
+      <p><strong>${sentence}</strong>winding ${told(hottestWindingC.value, 'temperature', units)}${slow}</p>
       ${next ? html`<button @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
     </aside>`
   }

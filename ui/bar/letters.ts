@@ -43,6 +43,11 @@ export class ZoneLetters extends LitElement {
         margin-right: 5px;
         color: var(--ink);
       }
+      @media (max-width: 1399.98px) {
+        ul {
+          gap: 0 11px;
+        }
+      }
       @media (max-width: 759.98px) {
         :host {
           flex-basis: 100%;

@@ -120,7 +120,7 @@ export class TopBar extends LitElement {
             @click=${() => wish(this, { kind: 'size', size: large ? 'plain' : 'large' })}>Larger text</button>
         </div>
         ${theme}
-        <button class="print folds" @click=${() => print()}>Print</button>
+        <button class="print folds" @click=${() => wish(this, { kind: 'print' })}>Print</button>
       </div>
       <zone-letters class="folds ${this.open ? 'open' : ''}" .zones=${this.zones} @gone=${() => {
         this.open = false

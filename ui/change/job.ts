@@ -1,6 +1,6 @@
 // A whole job taken up: the page's state for it, and the moment it opens on.
 import type { Scenario, Variant } from '../../sim/scenario.ts'
-import { NO_OLD_MOTOR } from './oldMotor.ts'
+import { NO_OLD_MOTOR } from './noOldMotor.ts'
 import { NO_HISTORY } from '../keep/history.ts'
 import { freshSlot } from '../keep/shelf.ts'
 import { AS_FOUND, type Entry, type Result, type State } from '../store.ts'

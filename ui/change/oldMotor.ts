@@ -5,6 +5,7 @@ import { type GivenRival, MOST_STEPS, RivalFields, StepFields } from '../../sim/
 import { readRival, type RivalReading } from '../../sim/rival/read.ts'
 import type { Input } from '../../sim/scenario.ts'
 import type { State } from '../store.ts'
+import { NO_STEP } from './noOldMotor.ts'
 
 /** One step of its pulleys. */
 export interface OldStep {
@@ -19,9 +20,6 @@ export interface OldMotor {
   readonly speed: string
   readonly steps: readonly OldStep[]
 }
-
-const NO_STEP: OldStep = { motorPulley: '', machinePulley: '' }
-export const NO_OLD_MOTOR: OldMotor = { kind: 'single-phase', power: '', speed: '', steps: [NO_STEP] }
 
 /** Paths of the old motor's fields begin so; the rest is that of its reader. */
 const UNDER = 'rival.'

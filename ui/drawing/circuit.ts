@@ -13,7 +13,8 @@ export interface CircuitDrawing {
   readonly drawn: SVGTemplateResult
 }
 
-const WIDTH = 340
+/** As wide as the narrowest phone shows unshrunk. */
+const WIDTH = 326
 const HEIGHT = 452
 /** Where the two poles and the earth run down, and where the control circuit comes back. */
 const FIRST = 70

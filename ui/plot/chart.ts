@@ -81,7 +81,7 @@ export function levelTexts(
     const spots = rows.flatMap((y) => along.map((x) => [x, y] as const))
     return { text, width, height: view.row - 1, spots }
   })
-  const roomy = within({ ...box, top: box.top - view.row })
+  const roomy = within({ ...box, top: Math.max(0, box.top - view.row) })
   const places = placeLabels(wanted, taken, lines, roomy)
   return {
     marks: labelMarks(levels, places),

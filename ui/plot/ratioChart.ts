@@ -104,7 +104,7 @@ export function ratioDrawing(
     const seen = at !== null && at >= plot.top - 1 && at <= plot.bottom + 1
     return svg`
       <clipPath id="clip-ratio-${n}"><rect x=${left} y=${plot.top} width=${right - left} height=${plot.bottom - plot.top} /></clipPath>
-      <text class="label title" x=${narrow ? 0 : left} y=${plot.top - 9 * k}>${title} <tspan class="unit">${plot.unit}</tspan></text>
+      <text class="label title" x=${narrow ? 0 : left} y=${plot.top - 11 * k}>${title} <tspan class="unit">${plot.unit}</tspan></text>
       <g class="grid">${axis.ticks.map(({ value }) => svg`<line x1=${left} x2=${right} y1=${y(value)} y2=${y(value)} />`)}</g>
       ${axis.ticks.map(({ value, text }) => svg`<text class="tick" x=${left - 8} y=${y(value)} dy="0.34em" text-anchor="end">${text}</text>`)}
       <line class="base" x1=${left} x2=${right} y1=${plot.bottom} y2=${plot.bottom} />

@@ -120,7 +120,9 @@ export function plotsOf(
       ...at[2],
       ...{
         title: 'Hottest',
-        unit: fitted ? `${units.temperature}, heavy: cutoff switch, thin: winding` : units.temperature,
+        unit: fitted
+          ? `${units.temperature}, heavy: ${narrow ? '' : 'cutoff '}switch, thin: winding`
+          : units.temperature,
         axis: heat,
       },
       y: linear(heat.low, heat.high, at[2].bottom, at[2].top),

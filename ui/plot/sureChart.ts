@@ -4,8 +4,9 @@ import { scaleLinear } from 'd3'
 import { cycleSeconds, phaseSeconds } from '../../sim/duty.ts'
 import type { Job } from '../../sim/job.ts'
 import { hardestPhase } from '../../sim/judge.ts'
-import { heatBand, measureWords, timeBand } from '../../sim/say/sure.ts'
-import { show } from '../../sim/say/number.ts'
+import { percent } from '../../sim/say/number.ts'
+import { heatBand, timeBand } from '../../sim/say/sure/bands.ts'
+import { measureWords } from '../../sim/say/sure/measuring.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { Sure, SureBand } from '../../sim/studies/sure.ts'
 import type { Table } from './chart.ts'
@@ -153,7 +154,7 @@ export function sureDrawing(sure: Sure, job: Job, units: Units, width: number, k
           .map((each) => [
             measureWords(each, job, units).title,
             sure.of === 'time' ? timeBand(each) : heatBand(each, units),
-            `${show(100 * each.gain, 'number', units).number}\u00a0%`,
+            percent(each.gain),
           ]),
       ],
     }),

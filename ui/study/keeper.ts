@@ -3,6 +3,7 @@ import type { Progress } from '../../sim/run.ts'
 import type { Pool } from '../../workers/pool.ts'
 import type { Refusal } from '../../workers/contract.ts'
 import { chosenOf, type State } from '../store.ts'
+import type { Kept, StudyName } from './work.ts'
 
 export interface Asking<T> {
   readonly signal: AbortSignal
@@ -21,6 +22,12 @@ export interface Keeper<T> {
   /** Rest of the inputs before it begins, ms, where it is to be another. */
   readonly pause?: number
   work(state: State, asking: Asking<T>): Promise<Outcome<T>>
+}
+
+/** Whether a study on show is of other inputs than those asked now. */
+export function isStaleBy<N extends StudyName>(keeper: Keeper<Kept[N]>, state: State, name: N): boolean {
+  const key = keeper.key(state)
+  return key !== null && key !== state.studies[name].key
 }
 
 /** Equal for equal jobs: the chosen variant as it is asked; null while it does not read. */

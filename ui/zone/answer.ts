@@ -55,17 +55,25 @@ export class AnswerZone extends LitElement {
         font: var(--type-answer);
         color: var(--ink2);
       }
+      /* Room for the longer of its two wordings, before and after it is known how sure it is: nothing below moves. */
+      .sentence {
+        min-height: 4lh;
+      }
       @media (max-width: 1199.98px) {
         .top {
           grid-template: 'words' 'drive' 'numbers' / minmax(0, 1fr);
         }
         .sentence {
+          min-height: 3lh;
           max-width: 34ch;
         }
       }
       @media (max-width: 759.98px) {
         .waiting {
           min-height: 300px;
+        }
+        .sentence {
+          min-height: 4lh;
         }
       }
       safety-strip {

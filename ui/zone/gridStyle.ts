@@ -131,12 +131,10 @@ export const gridStyle = css`
       min-width: 0;
       min-height: 44px;
       padding: 2px;
-      font-size: 12px;
     }
     th,
     thead th {
       padding: 4px 2px;
-      font-size: 12px;
     }
     tbody th {
       max-width: 76px;

@@ -37,8 +37,31 @@ export class PageNotes extends LitElement {
       strong {
         font-weight: 600;
       }
-      progress {
-        flex: 1 1 120px;
+      /* Over the page and not in it, each part at its own place: it comes and goes, and nothing else moves for it. */
+      .working {
+        position: fixed;
+        right: max(40px, calc(50vw - 680px));
+        bottom: 16px;
+        display: grid;
+        grid-template-columns: 1fr 1fr auto;
+        gap: 0 16px;
+        width: min(440px, 100vw - 24px);
+      }
+      .working strong {
+        grid-column: 1 / 3;
+      }
+      .working progress {
+        grid-area: 3 / 1 / 4 / 3;
+        width: 100%;
+      }
+      .working button {
+        grid-area: 1 / 3 / 4 / 4;
+      }
+      @media (max-width: 759.98px) {
+        .working {
+          right: 12px;
+          bottom: 148px;
+        }
       }
       ul {
         flex-basis: 100%;
@@ -68,9 +91,10 @@ export class PageNotes extends LitElement {
     if (!under) return nothing
     const { one, share, since, words } = under
     return html`<div class="one working">
-      <strong>${words}</strong><span>${reachedWords(one.t, one.of)}</span>
-      <progress aria-label=${words} max="1" value=${share}></progress>
+      <strong>${words}</strong>
+      <span>${reachedWords(one.t, one.of)}</span>
       <span>${leftWords(share, performance.now() - since)}</span>
+      <progress aria-label=${words} max="1" value=${share}></progress>
       <button class="act" @click=${() => wish(this, { kind: 'cancel' })}>Cancel</button>
     </div>`
   }

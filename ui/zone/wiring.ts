@@ -7,10 +7,9 @@ import type { Bench } from '../../sim/parts/bench.ts'
 import { GROUP_WORDS, WIRING_LEAD, wiringWords } from '../../sim/say/wiring.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { GROUPS, type Statement, wiringOf } from '../../sim/wiring.ts'
-import { circuitDrawing } from '../drawing/circuit.ts'
 import { wish } from '../events.ts'
-import { Measured } from '../plot/measured.ts'
 import { base, buttons } from '../style/base.ts'
+import './circuit.ts'
 
 @customElement('wiring-zone')
 export class WiringZone extends LitElement {
@@ -18,12 +17,6 @@ export class WiringZone extends LitElement {
     base,
     buttons,
     css`
-      .ruler {
-        position: absolute;
-        width: calc(100px * var(--k));
-        height: 0;
-        visibility: hidden;
-      }
       .sides {
         display: grid;
         grid-template-columns: minmax(0, calc(380px * var(--k))) minmax(0, 1fr);
@@ -36,9 +29,6 @@ export class WiringZone extends LitElement {
         border-left: 3px solid var(--bad);
         color: var(--bad);
         font-weight: 600;
-      }
-      figcaption {
-        padding-top: 8px;
       }
       .lists {
         columns: 2;
@@ -81,53 +71,6 @@ export class WiringZone extends LitElement {
       li p {
         grid-column: 2;
       }
-      text {
-        font: 400 13px / 18px var(--body-face);
-        font-stretch: var(--body-stretch);
-        fill: var(--ink);
-      }
-      .strong,
-      .named {
-        font-weight: 600;
-      }
-      .named {
-        fill: var(--act);
-      }
-      .green {
-        font-weight: 600;
-        fill: var(--ok);
-      }
-      .wire,
-      .link,
-      .earth,
-      .part,
-      .frame {
-        fill: none;
-        stroke: var(--ink);
-        stroke-width: var(--line-part);
-        stroke-linejoin: round;
-      }
-      .part {
-        fill: var(--raise);
-      }
-      .frame {
-        stroke-width: 1px;
-      }
-      .control {
-        stroke: var(--act);
-      }
-      .link {
-        stroke-width: 1px;
-        stroke-dasharray: 4 3;
-      }
-      .earth {
-        stroke: var(--ok);
-        stroke-width: 2px;
-        stroke-dasharray: 7 4;
-      }
-      .node {
-        fill: var(--ink);
-      }
       @media (max-width: 1199.98px) {
         .lists {
           columns: 1;
@@ -156,8 +99,6 @@ export class WiringZone extends LitElement {
   /** Names of what has been seen to. */
   @property({ attribute: false }) ticked: readonly string[] = []
 
-  private readonly measured = new Measured(this)
-
   private statement(statement: Statement) {
     const { what, so } = wiringWords(statement, this.units)
     const { name, wrong, source } = statement
@@ -172,18 +113,12 @@ export class WiringZone extends LitElement {
 
   render() {
     const { job, units } = this
-    if (!job) return html`<div class="ruler"></div>`
-    const { k } = this.measured
-    const { width, height, words, drawn } = circuitDrawing(job, units)
+    if (!job) return nothing
     const all = wiringOf(job, this.bench, this.figures)
     const done = all.filter(({ name }) => this.ticked.includes(name)).length
-    return html`<div class="ruler"></div>
-      <p class="lead">${WIRING_LEAD}</p>
+    return html`<p class="lead">${WIRING_LEAD}</p>
       <div class="sides">
-        <figure>
-          <svg role="img" aria-label=${words} width="100%" style="max-width: ${width * k}px" viewBox="0 0 ${width} ${height}">${drawn}</svg>
-          <figcaption class="note">In principle, for this kind of supply; no part of it is a recipe. ${words}</figcaption>
-        </figure>
+        <circuit-figure .job=${job} .units=${units}></circuit-figure>
         <div>
           <p>${done} of ${all.length} seen to.</p>
           <div class="lists">${GROUPS.map((group) => {

@@ -88,7 +88,7 @@ export const drafted = ({ draft, doubts }: Doubtful, draw: (dimension: number) =
   }, draft)
 
 /** The first of what stops a job, as the answer tells it. */
-export function fateOf({ ending, firstOpening, stalled, classPassed }: Figures): {
+function fateOf({ ending, firstOpening, stalled, classPassed }: Figures): {
   fate: Fate
   t: number | null
 } {

@@ -88,7 +88,7 @@ it('on a phone the answer stands at the foot, charts are drawn, and every button
   const { page } = watched
   await page
     .locator('answer-strip')
-    .getByText(/^Opens at/)
+    .getByText(/^No\. The cutoff opens/)
     .waitFor()
   const small = await page.evaluate(() => {
     const found: string[] = []

@@ -103,3 +103,21 @@ export const metricBelt = async (page: Page) => {
   await page.getByRole('button', { name: 'kW, mm' }).click()
   await station('Belt')(page)
 }
+
+/** The report, with what it rests on, what can be saved and what is kept laid open. */
+export const report = async (page: Page) => {
+  await page.locator('#L').scrollIntoViewIfNeeded()
+  for (const lid of ['Every input', 'Save a picture', 'Jobs kept'])
+    await page.locator('report-zone summary', { hasText: lid }).click()
+}
+
+/** The report as it is printed, once all that goes into it is there. */
+export const printed = async (page: Page) => {
+  await page.evaluate(() => {
+    window.print = () => document.documentElement.setAttribute('data-printed', '')
+  })
+  await page.locator('#L').scrollIntoViewIfNeeded()
+  await page.getByRole('button', { name: 'Print the report' }).click()
+  await page.locator('html[data-printed]').waitFor({ timeout: 120_000 })
+  await page.emulateMedia({ media: 'print' })
+}

@@ -1,5 +1,5 @@
-// Photographs of the zones that study the job: advice, map, work and rest, ratio, old motor, grids, how sure, wiring.
-import { advice, grid, map, oldMotor, ratio, sure, wiring, workAndRest } from './acts.ts'
+// Photographs of the zones that study the job: advice, map, work and rest, ratio, old motor, grids, how sure, wiring, report.
+import { advice, grid, map, oldMotor, printed, ratio, report, sure, wiring, workAndRest } from './acts.ts'
 import { type Shot, desktop, phone } from './shot.ts'
 
 export const STUDY_SHOTS: readonly Shot[] = [
@@ -60,4 +60,8 @@ export const STUDY_SHOTS: readonly Shot[] = [
   { name: '72-wiring', view: desktop, part: '#K', act: wiring },
   { name: '73-wiring-dark', view: { ...desktop, dark: true }, part: '#K', act: wiring },
   { name: '74-wiring-phone', view: phone, part: '#K', act: wiring },
+  { name: '80-report', view: desktop, part: '#L', act: report },
+  { name: '81-report-dark', view: { ...desktop, dark: true }, part: '#L', act: report },
+  { name: '82-report-phone', view: phone, part: '#L', act: report },
+  { name: '83-report-printed', view: { width: 718, height: 1000, dark: true }, act: printed },
 ]

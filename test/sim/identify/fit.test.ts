@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest'
 import { type Fit, fitWarmUp } from '../../../sim/identify/fit.ts'
 import { HEAT_NUMBERS, type HeatNumber } from '../../../sim/identify/heatPath.ts'
 import { type Log, readLog } from '../../../sim/identify/log.ts'
-import { warmUpCampaign } from './warmUpCampaign.ts'
 import { METERS, type Protocol, RECOMMENDED, type Trial, trial } from './warmUpTwin.ts'
 
 const DOUBT = { amps: METERS.ampsGain, resistance: METERS.resistance, friction: METERS.friction }
@@ -59,18 +58,7 @@ describe('the motor of a clean log is found again', () => {
   })
 })
 
-describe('bands', () => {
-  it.each([
-    ['can alone', RECOMMENDED],
-    ['can and ohms', WITH_OHMS],
-  ])('%s: true values lie in them 8 times in 10, and they are no wider than that takes', (_, protocol) => {
-    const { all, refused } = warmUpCampaign(21, protocol)
-    expect(refused).toBeLessThanOrEqual(1)
-    // As few logs as these may fall so low by chance, 1 time in 20; the campaign asks for 75 % of 200.
-    expect(all.inside).toBeGreaterThanOrEqual(0.8 - 1.65 * Math.sqrt((0.8 * 0.2) / 21))
-    expect(all.halfWidth).toBeLessThanOrEqual(3 * all.error)
-  })
-
+describe('bands (how often true values lie in them: test/campaigns/warmUp.ts)', () => {
   it('a meter that may be off more widens every number', () => {
     const one = trial(NONE, WITH_OHMS)
     const [good, poor] = [DOUBT, { ...DOUBT, resistance: 0.3 }].map((doubt) => fitted(one.log, one, doubt))

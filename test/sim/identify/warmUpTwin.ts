@@ -4,6 +4,7 @@ import type { HeatNumbers } from '../../../sim/identify/heatPath.ts'
 import type { Log } from '../../../sim/identify/log.ts'
 import { references } from '../../checks/files.ts'
 import { onePage, type PageNumbers } from '../../onePagePlant.ts'
+import { seeded } from '../../seeded.ts'
 
 /** Which meters were at hand, and for how long. */
 export interface Protocol {
@@ -55,23 +56,6 @@ const STRAYS = {
   frameToFanAir: 2,
 }
 
-/** Normal deviates from a seed: Box and Muller (1958) over a linear congruence of 2³² (Knuth, TAOCP 2, 3.3.4). */
-export function deviates(seed: number): {
-  normal: () => number
-  even: (low: number, high: number) => number
-} {
-  let state = (seed * 2654435761) >>> 0
-  const uniform = () => {
-    state = (Math.imul(state, 1664525) + 1013904223) >>> 0
-    return (state + 0.5) / 2 ** 32
-  }
-  for (let n = 0; n < 8; n++) uniform()
-  return {
-    normal: () => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform()),
-    even: (low, high) => low + (high - low) * uniform(),
-  }
-}
-
 /** The usual pattern for a mass (kg): PHYSICS.md §3. */
 function usual(mass: number): HeatNumbers {
   const scale = 0.25 * mass ** (2 / 3)
@@ -88,7 +72,7 @@ function usual(mass: number): HeatNumbers {
 
 /** A motor strayed from the pattern as far as the fit supposes motors do, warmed up, logged. */
 export function trial(seed: number, protocol: Protocol, meters: Meters = METERS): Trial {
-  const { normal, even } = deviates(seed)
+  const { normal, even } = seeded(seed)
   const off = (give: number) => Math.exp(give * normal())
   const stray = (factor: number) => off(Math.log(factor) / EIGHT_IN_TEN)
   const share = (halfWidth: number) => off(halfWidth / EIGHT_IN_TEN)

@@ -1,8 +1,12 @@
-// The plant against a circuit simulator: an electrical start-up and a warm-up of the same equations as circuits.
+// The plant against a circuit simulator: a start-up, a warm-up and whole duty cycles of the same equations as circuits.
 import { describe, expect, it } from 'vitest'
+import { referenceJob } from '../../../scenarios/referenceRuns.ts'
 import { STATE } from '../../../sim/plant.ts'
+import { finish, run } from '../../../sim/run.ts'
+import { references } from '../../checks/files.ts'
 import { type Changes, ENDLESS } from './lab.ts'
 import { simulate } from './spice.ts'
+import { plantNetlist } from './spicePlant.ts'
 import { flatOut, runTrial } from './trial.ts'
 
 /** ngspice's own accuracy with these options, and straight lines between its points, is better than 1e-4. */
@@ -110,5 +114,44 @@ cs ts 0 45 ic=25
       expect(Math.abs(samples[n][STATE.switchC] - spice('v(ts)', t)), `switch at ${t} s`).toBeLessThan(0.002)
     })
     expect(spice('v(tw)', 2400)).toBeGreaterThan(130)
+  })
+})
+
+describe('whole duty cycles as circuits: electrical, mechanical, thermal, with ramp, limiter, cutoff (more: test/campaigns/circuit.ts)', () => {
+  it.each(['shaft-fan', 'stall-at-limit', 'coast-restart', 'lumpy-supply'])(
+    '%s, 10 minutes',
+    async (name) => {
+      const reference = references.runs.find((one) => one.name === name)!
+      const spice = await simulate(
+        plantNetlist({ ...references.base, ...reference.plant }, reference.phases, 600),
+      )
+      const times = Array.from({ length: 20 }, (_, n) => 600 * ((n + 0.9) / 20))
+      const { samples } = finish(run(referenceJob(references.base, reference, 'precise'), { samples: times }))
+      times.forEach((t, n) => {
+        // Edges take it a millisecond, and it steps to 1e-4.
+        for (const [node, state, allowed] of [
+          ['tw', STATE.windingC, 0.02],
+          ['tm', STATE.frameC, 0.02],
+          ['ts', STATE.switchC, 0.02],
+          ['w', STATE.speed, 0.2],
+          ['i', STATE.current, 0.05],
+        ] as const)
+          expect(Math.abs(samples[n][state] - spice(`v(${node})`, t)), `${node} at ${t} s`).toBeLessThan(
+            allowed,
+          )
+      })
+    },
+  )
+
+  it('the cutoff opens when ours does', async () => {
+    const reference = references.runs.find(({ name }) => name === 'stall-at-limit')!
+    const [[, opens], [, recloses]] = reference.expected.events
+    const spice = await simulate(
+      plantNetlist({ ...references.base, ...reference.plant }, reference.phases, recloses + 10),
+    )
+    expect(spice('v(closed)', opens - 1)).toBeGreaterThan(0.99)
+    expect(spice('v(closed)', opens + 1)).toBeLessThan(0.01)
+    expect(spice('v(closed)', recloses - 1)).toBeLessThan(0.01)
+    expect(spice('v(closed)', recloses + 1)).toBeGreaterThan(0.99)
   })
 })

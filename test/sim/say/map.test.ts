@@ -16,7 +16,7 @@ import { heatMap, mapPoint, mapSpec } from '../../../sim/studies/map.ts'
 import type { MapPoint } from '../../../sim/studies/map/warming.ts'
 import { points } from '../../../sim/studies/points.ts'
 import type { Job } from '../../../sim/job.ts'
-import { jobs } from '../studies/mapCampaign.ts'
+import { jobs } from '../studies/heldRuns.ts'
 import { METRIC as metric, US as us } from './units.ts'
 
 const [mill] = jobs

@@ -4,12 +4,8 @@ import type { Phase } from '../../../sim/duty.ts'
 import { restFor } from '../../../sim/duty/patterns.ts'
 import type { Job } from '../../../sim/job.ts'
 import { judge, openSpells } from '../../../sim/judge.ts'
-import { read } from '../../../sim/read.ts'
 import { finish, run } from '../../../sim/run.ts'
-import { type Scenario, withChange } from '../../../sim/scenario.ts'
 import { steadyLimits, runLimits } from '../../../sim/studies/limits/alone.ts'
-import { bracket, crossing } from '../../../sim/studies/limits/crossing.ts'
-import { doubted } from '../../../sim/studies/limits/doubted.ts'
 import { evened } from '../../../sim/studies/limits/evened.ts'
 import { cold, held, rested } from '../../../sim/studies/limits/held.ts'
 import {
@@ -21,8 +17,7 @@ import {
   type Turns,
   withRest,
 } from '../../../sim/studies/limits/turns.ts'
-import { type LimitsStudy, limitsStudy } from '../../../sim/studies/limits.ts'
-import { type Changes, demo, job as given, scenario } from '../../jobs.ts'
+import { type Changes, job as given } from '../../jobs.ts'
 
 const HOUR = 3600
 
@@ -229,163 +224,5 @@ describe('what must be so', () => {
     expect(even.surge).toBeNull()
     expect(even.cut).toEqual({ kind: 'torque', torque: Math.sqrt(0.75 * 9 + 0.25 * 49) })
     expect(evened(phase)).toBe(phase)
-  })
-})
-
-describe('the search', () => {
-  const of = (f: (x: number) => number) =>
-    // biome-ignore lint/correctness/useYield: answered at once.
-    function* (x: number) {
-      return f(x)
-    }
-  it('ends on the side that holds, near the crossing, from either side, over a cliff too', () => {
-    for (const f of [(x: number) => 3 - x ** 3, (x: number) => (x < 1.4422 ? 5 : Number.NEGATIVE_INFINITY)]) {
-      const x = finish(crossing(of(f), { x: 0.1, left: f(0.1) }, { x: 7, left: f(7) }, 1e-6))
-      expect(f(x)).toBeGreaterThanOrEqual(0)
-      expect(Math.abs(x - 3 ** (1 / 3))).toBeLessThan(1e-4)
-      const mirrored = (y: number) => f(-y)
-      const y = finish(crossing(of(mirrored), { x: -0.1, left: f(0.1) }, { x: -7, left: f(7) }, 1e-6))
-      expect(Math.abs(y + 3 ** (1 / 3))).toBeLessThan(1e-4)
-    }
-  })
-  it('brackets upwards and downwards, and says where there is nothing to bracket', () => {
-    const up = finish(
-      bracket(
-        of((x) => 10 - x),
-        1,
-        0.1,
-        100,
-        2,
-      ),
-    )
-    expect(up).toMatchObject({ good: 8, bad: 16 })
-    expect(
-      finish(
-        bracket(
-          of((x) => 10 - x),
-          100,
-          0.1,
-          100,
-          2,
-        ),
-      ),
-    ).toMatchObject({ good: 6.25, bad: 12.5 })
-    expect(
-      finish(
-        bracket(
-          of(() => 1),
-          1,
-          0.1,
-          100,
-          2,
-        ),
-      ),
-    ).toBe('always')
-    expect(
-      finish(
-        bracket(
-          of(() => -1),
-          1,
-          0.1,
-          100,
-          2,
-        ),
-      ),
-    ).toBe('never')
-  })
-})
-
-describe('the study', () => {
-  const studyOf = (...asked: Parameters<typeof limitsStudy>): LimitsStudy => {
-    const study = finish(limitsStudy(...asked))
-    if (!study.ok) throw new Error(JSON.stringify(study.problems))
-    return study
-  }
-  const saw = demo('bandSaw')
-  const study = studyOf(saw)
-
-  it('takes the hardest step and the rest of the cycle; its own limits are those of the job', () => {
-    const reading = read(saw)
-    if (!reading.ok) throw new Error()
-    expect(study.phase.name).toBe('cutting')
-    expect(study.cycleRest).toBe(120)
-    const { cold: run, next } = finish(runLimits(reading.job, study.phase, 120))
-    expect(study.asGiven).toMatchObject({ cold: run, next })
-  })
-
-  it('the careful end is the worse one, and the same again on a second asking', () => {
-    const { asGiven, careful } = study
-    expect(careful.allDay.torque).toBeLessThan(asGiven.allDay.torque)
-    expect(careful.cold!.seconds).toBeLessThan(asGiven.cold!.seconds)
-    expect(careful.again!.seconds).toBeLessThan(asGiven.again!.seconds)
-    expect(careful.work).toBeLessThan(asGiven.work as number)
-    expect(careful.cut).toBeLessThan(asGiven.cut as number)
-    expect(studyOf(saw)).toEqual(study)
-  })
-
-  it('in one of ten motors that these readings allow it is worse still: by sampling', () => {
-    const reading = read(saw)
-    if (!reading.ok) throw new Error()
-    const doubts = doubted(saw, reading, (job) => job)
-    // A linear congruential generator and the sum of twelve: as good as normal here. A band of 8 in 10 is 1.28 of it.
-    let seed = 20_240_611
-    const uniform = () => {
-      seed = (1_664_525 * seed + 1_013_904_223) % 2 ** 32
-      return seed / 2 ** 32
-    }
-    const normal = () =>
-      Array.from({ length: 12 }, uniform).reduce((total, each) => total + each, -6) / 1.2816
-    const worse = { allDay: 0, cold: 0 }
-    const N = 250
-    for (let n = 0; n < N; n++) {
-      const job = doubts.at(new Map(doubts.names.map((name) => [name, normal()])))
-      if (!job) throw new Error('no motor')
-      if (steadyLimits(job, study.phase).allDay.torque < study.careful.allDay.torque) worse.allDay++
-      const most = study.careful.cold!.seconds
-      if (finish(held(job, study.phase, cold(job), most)).ends !== null) worse.cold++
-    }
-    // 10 in 100; what bends does to it, and the samples’ own scatter of 2, aside.
-    for (const count of Object.values(worse)) {
-      expect(count / N).toBeGreaterThan(0.05)
-      expect(count / N).toBeLessThan(0.16)
-    }
-  })
-
-  /** Without the bands written beside its inputs. */
-  const bare = (whole: Scenario): Scenario =>
-    JSON.parse(JSON.stringify(whole, (key, value) => (key === 'low' || key === 'high' ? undefined : value)))
-
-  it('a band written beside an input counts; a motor with every number given has no other doubt', () => {
-    const sure = bare(scenario({ ...early, ...steps({ torque: '8 N·m' }) }))
-    const none = studyOf(sure)
-    expect(none.careful).toEqual(none.asGiven)
-    const unsure = withChange(sure, 'duty.phases.1.torque', { value: '8 N·m', low: '6 N·m', high: '10 N·m' })
-    // Only the torque is doubted: the careful job is that of 10 N·m.
-    const heavy = studyOf(withChange(sure, 'duty.phases.1.torque', '10 N·m'))
-    const found = studyOf(unsure)
-    expect(found.asGiven).toEqual(none.asGiven)
-    expect(found.careful.cold!.seconds).toBeCloseTo(heavy.asGiven.cold!.seconds, 6)
-  })
-
-  it('another step, another rest, a ready-made duty; and a step that is not there', () => {
-    const light = studyOf(saw, { phase: 'setting up', rest: 900 })
-    expect(light.phase.name).toBe('setting up')
-    expect(light.asGiven.cold).toBeNull()
-    // No work of its own lasts, since the other step opens the cutoff: the careful end is asked at the rest that does.
-    expect(light.asGiven.work).toBe('none')
-    expect(light.careful.rest).not.toBe(light.asGiven.rest)
-    expect(light.slower).toBeNull()
-    const stalled = studyOf(withChange(saw, 'duty.phases.1.torque', '80 N·m'))
-    expect(stalled.slower).toBe(0)
-    const { duty, phase } = studyOf(saw, {
-      type: { name: '', about: '', work: 90, rest: 510, source: '', standing: 'memory' },
-    })
-    expect(duty.phases.map(({ seconds }) => seconds)).toEqual([90, 510])
-    expect(phase.cut).toEqual(study.phase.cut)
-    for (const name of ['cuting', 'rest']) {
-      const refused = finish(limitsStudy(saw, { phase: name }))
-      expect(refused.ok).toBe(false)
-      if (!refused.ok) expect(refused.problems[0].wouldDo).toMatch(/cutting|runs/)
-    }
   })
 })

@@ -1,4 +1,4 @@
-// The map: against direct runs and 48 h of "never", monotone facts, closed forms, what it costs, and its marks.
+// The map: against direct runs (more of them in test/campaigns/map.ts) and 48 h of "never", monotone facts, closed forms, what it costs, and its marks.
 import { describe, expect, it } from 'vitest'
 import { finish, run } from '../../../sim/run.ts'
 import { mapColumn } from '../../../sim/studies/map/column.ts'
@@ -14,19 +14,13 @@ import { mapLines } from '../../../sim/say/mapReport.ts'
 import { job } from '../../jobs.ts'
 import { oracle } from '../../checks/files.ts'
 import { near, partsWith } from '../physics/lab.ts'
-import { CLOSE, compared, endOf, heldJob, jobs, numbers } from './mapCampaign.ts'
+import { seeded } from '../../seeded.ts'
+import { endOf, heldJob, jobs } from './heldRuns.ts'
 
 const [mill] = jobs
 const rpm = Math.PI / 30
 
 describe('against direct runs of the whole plant', () => {
-  it.each([0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11])('seeded point %d', (n) => {
-    const { map, seconds, error, edge } = compared(jobs[n % 3], n + 1)
-    if (edge) return
-    expect(map.seconds === Infinity).toBe(seconds === Infinity)
-    expect(error).toBeLessThan(CLOSE)
-  })
-
   it('the speed gives way while it warms: the current limit reached hot', () => {
     const speed = 476 * rpm
     const most = mapColumn(mill.parts, 'none', speed, [0, 10, 20]).most
@@ -61,14 +55,14 @@ describe('against direct runs of the whole plant', () => {
 })
 
 it('the drive while it warms is the drive as it settles, whatever held it before', () => {
-  const next = numbers(5)
+  const { even } = seeded(5)
   for (const { parts } of jobs) {
     const plant = assemble({ ...parts, controller: { ...parts.controller, currentLimit: 1e6 } })
     for (const holds of ['fixed voltage', 'sag compensation', 'speed feedback'] as const) {
       const other = { ...plant, controller: { ...plant.controller, holds } }
       const drive = warmingDrive(other)
       for (let n = 0; n < 40; n++) {
-        const [asked, torque, windingC, frameC] = [500 * next(), 15 * next(), 200 * next(), 100 * next()]
+        const [asked, torque, windingC, frameC] = [even(0, 500), even(0, 15), even(0, 200), even(0, 100)]
         const steady = driveAt(other, asked, torque, windingC, frameC)
         // A belt at its grip creeps, and the quick drive leaves that aside.
         if (steady.spindle * plant.ratio < 0.99 * steady.motor) continue

@@ -163,3 +163,58 @@ it('without storage the page works', () => {
   vi.advanceTimersByTime(REST)
   expect(store.state.scenario.heat?.air).toBe('31 °C')
 })
+
+it('a tab killed between any two writes of a save: the job is there, before the change or after it, and nothing is damaged', () => {
+  const { storage, held } = memory()
+  tab(storage).do(air('31 °C'))
+  const before = new Map(held)
+  const seen = new Set<unknown>()
+  for (let writes = 0; writes < 6; writes++) {
+    held.clear()
+    for (const [key, text] of before) held.set(key, text)
+    let left = writes
+    // Once the tab is dead, none of its writes arrives.
+    const dying = new Proxy(storage, {
+      get(target, name) {
+        if (name === 'setItem')
+          return (key: string, text: string) => {
+            if (left-- > 0) target.setItem(key, text)
+          }
+        if (name === 'removeItem') return (key: string) => left > 0 && target.removeItem(key)
+        return Reflect.get(target, name)
+      },
+    })
+    tab(dying).do(air('35 °C'))
+    const again = tab(storage)
+    expect(again.store.state.notice).toBeNull()
+    seen.add(airOf(again))
+  }
+  expect(seen).toEqual(new Set(['31 °C', '35 °C']))
+})
+
+it('a job kept by a newer version is set aside whole, and the last good copy shown', () => {
+  const { storage, held } = memory()
+  tab(storage).do(air('31 °C'))
+  tab(storage).do(air('35 °C'))
+  const key = keyOf(held, 'job')
+  const newer = held.get(key)!.replace('"format":1', '"format":2')
+  held.set(key, newer)
+  const again = tab(storage)
+  expect(airOf(again)).toBe('31 °C')
+  expect(again.store.state.notice).not.toBeNull()
+  expect(held.get(keyOf(held, 'damaged'))).toBe(newer)
+})
+
+it('names of prototypes for a place or within a record do nothing', () => {
+  const { storage, held } = memory()
+  tab(storage).do(air('31 °C'))
+  const text = held.get(keyOf(held, 'job'))!
+  for (const name of ['__proto__', 'constructor', 'toString']) {
+    held.set('dutywright last', name)
+    held.set(`dutywright job ${name}`, text.replace('{"version"', `{"${name}":{"polluted":1},"version"`))
+    const page = tab(storage)
+    page.do(air('33 °C'))
+    expect(airOf(tab(storage))).toBe('33 °C')
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined()
+  }
+})

@@ -1,8 +1,8 @@
-// The draws: every dimension even by itself and with its neighbour, normal places as printed, a closed-form band.
+// The draws: every dimension even by itself, another by another seed; normal places as printed; a closed-form band.
 import { describe, expect, it } from 'vitest'
+import { bandOf } from '../../../../sim/studies/sure/band.ts'
 import { EIGHT_IN_TEN, normalAt } from '../../../../sim/studies/sure/normal.ts'
 import { even, plain } from '../../../../sim/studies/sure/sequence.ts'
-import { bandOf, weightsFor, worth } from '../../../../sim/studies/sure/weigh.ts'
 
 describe('the even sequence', () => {
   // Sobol's property A in one dimension: 2^k points, one in each of 2^k equal cells; a digital shift keeps it.
@@ -47,23 +47,4 @@ it('a linear answer to normal doubts has the band that squares add up to', () =>
   expect(Math.abs(mid)).toBeLessThan(0.15)
   expect(high / (13 * EIGHT_IN_TEN)).toBeCloseTo(1, 1.7)
   expect(low / (-13 * EIGHT_IN_TEN)).toBeCloseTo(1, 1.7)
-})
-
-it('weighing by a meter leaves the band that measuring leaves', () => {
-  const n = 8192
-  const one = Array.from({ length: n }, (_, k) => normalAt(even(k, 0, 9)))
-  const other = Array.from({ length: n }, (_, k) => normalAt(even(k, 1, 9)))
-  const meter = 0.5 * EIGHT_IN_TEN
-  const weights = weightsFor(
-    one.map((z) => [z]),
-    [0],
-    [meter],
-  )
-  // A normal of deviation 1, read by a meter of deviation ½, is left with √(1/(1 + 4)); the other doubt stays whole.
-  const { high } = bandOf(
-    one.map((z, k) => 12 * z + 5 * other[k]),
-    weights,
-  )
-  expect(high / (Math.hypot(12 * Math.sqrt(0.2), 5) * EIGHT_IN_TEN)).toBeCloseTo(1, 1.3)
-  expect(worth(weights)).toBeLessThan(n)
 })

@@ -1,9 +1,10 @@
-// The map against direct runs of the whole plant at seeded points: in `npm test` a slice, in the campaign all.
+// Direct runs of one step held without a pause, and the map beside them at seeded points.
 import type { Job } from '../../../sim/job.ts'
 import { read } from '../../../sim/read.ts'
 import { finish, run } from '../../../sim/run.ts'
 import { type Cooling, mapPoint, mapSpec } from '../../../sim/studies/map.ts'
 import type { MapPoint } from '../../../sim/studies/map/warming.ts'
+import { seeded } from '../../seeded.ts'
 import { example } from '../../ui/demo.ts'
 
 export interface Compared {
@@ -21,16 +22,7 @@ export interface Compared {
 
 const HOUR = 3600
 /** How long "never" is looked at. */
-export const LONG = 48 * HOUR
-
-/** Park and Miller's numbers, in (0, 1). */
-export function numbers(seed: number): () => number {
-  let now = seed
-  return () => {
-    now = (now * 48271) % 2147483647
-    return now / 2147483647
-  }
-}
+const LONG = 48 * HOUR
 
 /** The job with one step alone, held without a pause from standing and cold. */
 export const heldJob = (job: Job, cooling: Cooling, speed: number, torque: number): Job => ({
@@ -55,12 +47,11 @@ export function endOf(job: Job): number {
 /** A seeded point of the job's map beside a direct run; the map may be had another way. */
 export function compared(job: Job, seed: number, asked = mapPoint): Compared {
   const { coolings, speeds, torques } = mapSpec(job)
-  const next = numbers(seed * 7919)
-  next()
-  const cooling = coolings[Math.floor(next() * coolings.length)]
+  const { even, pick } = seeded(seed)
+  const cooling = pick(coolings)
   const [slow, fast] = [speeds[0], speeds[speeds.length - 1]]
-  const speed = slow + (fast - slow) * next()
-  const torque = torques[torques.length - 1] * next()
+  const speed = even(slow, fast)
+  const torque = even(0, torques[torques.length - 1])
   const map = asked(job.parts, cooling, speed, torque)
   const seconds = endOf(heldJob(job, cooling, speed, torque))
   const error = map.seconds === seconds ? 0 : Math.abs(map.seconds - seconds) / Math.min(map.seconds, seconds)
@@ -78,20 +69,3 @@ export const jobs: readonly Job[] = ['appleMill', 'bandSaw', 'bowlLathe'].map((n
   if (!reading.ok) throw new Error(`${name} does not read`)
   return reading.job
 })
-
-/** What the map is held to at 99 in 100 points away from its edges. */
-export const CLOSE = 2e-3
-
-/** The campaign: so many seeded points, and whether they hold. */
-export function mapCampaign(count: number): { readonly good: boolean; readonly words: string } {
-  const all = Array.from({ length: count }, (_, n) => compared(jobs[n % jobs.length], n + 1))
-  const inside = all.filter(({ edge }) => !edge)
-  const errors = inside.map(({ error }) => error).sort((a, b) => a - b)
-  const p99 = errors[Math.ceil(0.99 * errors.length) - 1]
-  const never = inside.filter(({ seconds }) => seconds === Infinity)
-  const wrong = inside.filter(({ map, seconds }) => (map.seconds === Infinity) !== (seconds === Infinity))
-  return {
-    good: p99 <= CLOSE && wrong.length === 0,
-    words: `map, ${count} seeded points against direct runs: ${inside.length} away from the edges, median ${errors[errors.length >> 1].toExponential(1)}, p99 ${p99.toExponential(1)}, worst ${errors[errors.length - 1].toExponential(1)}; never in 48 h at ${never.length} of them, ${wrong.length} wrong`,
-  }
-}

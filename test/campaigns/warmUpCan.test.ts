@@ -1,0 +1,5 @@
+// A slice of the campaign of warm-up fits.
+import { slice } from './slice.ts'
+import { warmUpCan } from './warmUp.ts'
+
+slice(warmUpCan)
