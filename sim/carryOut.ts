@@ -74,7 +74,7 @@ export function* carryOut(
   const { computed, tail } = made
   if (computed.length === 0) return { trace: tail!, figures: judge(job, tail!), skipping: null }
   return {
-    trace: wholeTrace(job, made, close && (yield* exactTurns(job, made, close))),
+    trace: yield* wholeTrace(job, made, close && (yield* exactTurns(job, made, close))),
     figures: judgeCycles(job, made),
     skipping: computed.some(({ before }) => before)
       ? {

@@ -64,8 +64,11 @@ export function offAt(
   out[2] = heard(windingShare, winding, frame) + late * now.switch + through * missing
 }
 
-/** Visits the skipped turns in order, as long as `visit` answers true. */
-export function skipped(gap: Gap, visit: (turn: Skipped) => boolean): void {
+/** Turns visited between two breaths: some ten milliseconds of work. */
+const BREATH = 5000
+
+/** Visits the skipped turns in order, as long as `visit` answers true; yields now and then, to let others speak. */
+export function* visiting(gap: Gap, visit: (turn: Skipped) => boolean): Generator<void, void> {
   const { from, to, turns, model, defect } = gap
   const a = heatOf(from.start.states)
   const b = heatOf(to.start.states)
@@ -78,7 +81,8 @@ export function skipped(gap: Gap, visit: (turn: Skipped) => boolean): void {
   const fading = [...from.when].map((through) => fadings(gap, through))
   const last = fadings(gap, 1)
   const more = fresh()
-  walk(model, turns, defect, (next, z) => {
+  let going = true
+  const look = (next: number, z: Float64Array): boolean => {
     heat.set(end)
     end.set(z)
     now.turn = next - 1
@@ -94,6 +98,18 @@ export function skipped(gap: Gap, visit: (turn: Skipped) => boolean): void {
       offAt(now, fading[h], last, model.windingShare, more)
       peaks[h] = from.peaks[h] + share * (to.peaks[h] - from.peaks[h]) + more[h]
     }
-    return visit(now)
-  })
+    going = visit(now)
+    return going
+  }
+  let z = model.at
+  for (let done = 0; going && done < turns; done += BREATH) {
+    z = walk(model, Math.min(turns, done + BREATH), defect, look, done, z)
+    yield
+  }
+}
+
+/** Visits them without a breath: where little is done with each. */
+export function skipped(gap: Gap, visit: (turn: Skipped) => boolean): void {
+  const turns = visiting(gap, visit)
+  while (!turns.next().done);
 }

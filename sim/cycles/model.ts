@@ -85,16 +85,19 @@ export interface Defect {
 
 /**
  * Walks turn after turn of the model from its start, and tells each: its number from 1, and its temperatures (one
- * live buffer). Stops after `turns`, or where `visit` answers false. Returns the last temperatures.
+ * live buffer). Stops after `turns`, or where `visit` answers false. Returns the last temperatures. A walk goes on
+ * where another one ended, after turn `done` at temperatures `at`.
  */
 export function walk(
   model: Model,
   turns: number,
   defect: Defect | null,
   visit: (turn: number, z: Float64Array) => boolean = () => true,
+  done = 0,
+  at = model.at,
 ): Float64Array {
-  const z = model.at.slice()
-  for (let n = 1; n <= turns; n++) {
+  const z = at.slice()
+  for (let n = done + 1; n <= turns; n++) {
     // No more than was found: a way back and forth, or one of no length, must not feed on itself.
     const weight = defect ? Math.min(1, reach(model.at, z) / Math.max(defect.far, 1e-9)) ** 2 : 0
     foresee(model, z, z)

@@ -2,18 +2,24 @@
 import type { Job } from '../job.ts'
 import { FLOWS } from '../plant.ts'
 import { MOST_ROWS, recorder } from '../recorder.ts'
+import type { Progress } from '../run.ts'
 import { CHANNELS, type Checkpoint, SUMS, type Trace } from '../trace.ts'
 import { watched } from '../watch.ts'
 import { blend } from './blend.ts'
-import { type Gap, type Skipped, skipped } from './gap.ts'
+import { type Gap, type Skipped, skipped, visiting } from './gap.ts'
 import type { CycleRun } from './summed.ts'
 import { inJob, withHeat } from './turn.ts'
 
 /**
- * The whole trace. Where its rows would not fit anyway, a skipped turn is one pair of rows, its least and its most.
- * Any turn's exact rows: `run` from `startOf` that turn; those in `exact`, by number, take the place of the mixture.
+ * The whole trace. Where its rows would not fit anyway, a bunch of skipped turns is one pair of rows, their least and
+ * their most: those of its first and its last turn, since what lies between runs from the one to the other.
+ * Yields now and then. Any turn's exact rows: `run` from `startOf` that turn; those in `exact`, by number, take the place of the mixture.
  */
-export function wholeTrace(job: Job, run: CycleRun, exact: ReadonlyMap<number, Trace> = new Map()): Trace {
+export function* wholeTrace(
+  job: Job,
+  run: CycleRun,
+  exact: ReadonlyMap<number, Trace> = new Map(),
+): Generator<Progress, Trace> {
   const { computed, tail, seconds } = run
   const book = recorder(run.reached)
   const sums = new Float64Array(FLOWS)
@@ -21,11 +27,11 @@ export function wholeTrace(job: Job, run: CycleRun, exact: ReadonlyMap<number, T
   const own = new Float64Array(FLOWS)
   const total = new Float64Array(FLOWS)
   const checkpoints: Checkpoint[] = []
-  const coarse =
-    computed.reduce(
-      (n, { before }) => n + (before ? (before.turns - 1) * before.from.trace.time.length : 0),
-      0,
-    ) > MOST_ROWS
+  const over = (count: (gap: Gap) => number) =>
+    computed.reduce((n, { before }) => n + (before ? count(before) : 0), 0)
+  const coarse = over((gap) => (gap.turns - 1) * gap.from.trace.time.length) > MOST_ROWS
+  /** Turns that are one pair of rows. */
+  const bunch = Math.ceil((2 * over(({ turns }) => turns)) / MOST_ROWS)
   let driven = false
 
   const push = (t: number, next: number) => {
@@ -52,15 +58,26 @@ export function wholeTrace(job: Job, run: CycleRun, exact: ReadonlyMap<number, T
     add()
   }
 
-  const between = (gap: Gap, first: number) => {
+  const between = function* (gap: Gap, first: number): Generator<Progress, void> {
     const { time, row } = blend(gap)
     const { asked } = gap.from.trace.columns
     const least = channels.slice()
     const most = channels.slice()
-    skipped(gap, (turn: Skipped) => {
+    const before = sums.slice()
+    /** Turns of the bunch so far, and where it began. */
+    let held = 0
+    let start = 0
+    const close = (t: number) => {
+      if (held === 0) return
+      book.push(start, least, before)
+      book.push(t, most, sums)
+      held = 0
+    }
+    const turns = visiting(gap, (turn: Skipped) => {
       const t = (first + turn.turn) * seconds
       const known = exact.get(first + turn.turn)
       if (known) {
+        close(t)
         rows(known, 0)
         return true
       }
@@ -69,27 +86,35 @@ export function wholeTrace(job: Job, run: CycleRun, exact: ReadonlyMap<number, T
           row(r, turn, channels, own)
           push(t + time[r], asked[r + 1] ?? 0)
         }
-      } else {
+        add()
+        return true
+      }
+      if (held === 0) {
+        start = t
+        before.set(sums)
         least.fill(Infinity)
         most.fill(-Infinity)
-        for (let r = 0; r < time.length; r++) {
-          row(r, turn, channels, own)
-          for (let c = 0; c < channels.length; c++) {
-            least[c] = Math.min(least[c], channels[c])
-            most[c] = Math.max(most[c], channels[c])
-          }
+      }
+      held++
+      const isLast = held === bunch || turn.turn === gap.turns - 1
+      // Of a turn in the middle its sums alone: they stand in its last row.
+      for (let r = held === 1 || isLast ? 0 : time.length - 1; r < time.length; r++) {
+        row(r, turn, channels, own)
+        for (let c = 0; c < channels.length; c++) {
+          least[c] = Math.min(least[c], channels[c])
+          most[c] = Math.max(most[c], channels[c])
         }
-        book.push(t, least, sums)
-        for (let f = 0; f < sums.length; f++) total[f] = sums[f] + own[f]
-        book.push(t + seconds, most, total)
       }
       add()
+      if (isLast) close(t + seconds)
       return true
     })
+    // All of it is run; what is left is writing it down.
+    while (!turns.next().done) yield { t: job.duty.seconds, of: job.duty.seconds }
   }
 
   for (const { n, t, turn, before } of computed) {
-    if (before) between(before, n - before.turns)
+    if (before) yield* between(before, n - before.turns)
     checkpoints.push({ ...inJob(turn.start, n, t), sums: sums.slice() })
     rows(turn.trace, t)
   }
@@ -103,7 +128,7 @@ export function wholeTrace(job: Job, run: CycleRun, exact: ReadonlyMap<number, T
   return {
     time,
     columns,
-    bucket: coarse ? Math.max(bucket, seconds) : bucket,
+    bucket: coarse ? Math.max(bucket, bunch * seconds) : bucket,
     peaks: run.peaks,
     ...watched(job, time, columns, run.switching),
     ending: run.ending,

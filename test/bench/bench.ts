@@ -128,7 +128,7 @@ const envelope = timed(30, () => {
 })
 const { computed, effort } = envelope.made
 const last = computed.at(-1)?.turn.end.states[STATE.windingC] ?? Number.NaN
-const rows = timed(5, () => wholeTrace(job, envelope.made))
+const rows = timed(5, () => finish(wholeTrace(job, envelope.made)))
 const steady = timed(20, () => finish(steadyCycle(job)))
 say('the same by turns (envelope following), with its figures')
 say(
@@ -210,7 +210,7 @@ const page = await dragged()
 if (typeof page === 'string') say(`the built page: not measured. ${page}`)
 else {
   const median = (values: readonly number[]) =>
-    values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]
+    values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN
   const [task, follows] = [median(page.longest), median(page.follows)]
   const all = (values: readonly number[]) => values.map((each) => each.toFixed(0)).join(', ')
   say('a step dragged on the built page, five times')

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core'
 import { openBuilt } from '../browser/page.ts'
 
 export interface Dragged {
-  /** Longest task while dragging, ms; and from the last move to the answer's numbers, ms. Of each drag. */
+  /** Longest task while dragging, ms, of each drag; from the last move to the answer's numbers, ms, where they changed. */
   readonly longest: readonly number[]
   readonly follows: readonly number[]
 }
@@ -71,7 +71,7 @@ export async function dragged(): Promise<Dragged | string> {
   try {
     const { page } = await site.newPage()
     await page.goto(site.url)
-    await page.locator('sure-zone, answer-zone dl.numbers').first().waitFor({ timeout: 60_000 })
+    await page.locator('answer-zone dl.numbers').waitFor({ timeout: 60_000 })
     const edge = page.getByRole('slider', { name: 'End of milling' })
     await edge.scrollIntoViewIfNeeded()
     await watch(page)
@@ -93,7 +93,8 @@ export async function dragged(): Promise<Dragged | string> {
       const { moved, told } = await seen(page)
       await page.mouse.up()
       longest.push(longestTask(await site.browser.stopTracing()))
-      follows.push(Math.max(0, told - moved))
+      // A last move of less than a second of work changes no number: there is nothing to follow.
+      if (told > moved) follows.push(told - moved)
       await page.waitForTimeout(500)
     }
     return { longest, follows }

@@ -12,7 +12,7 @@ import { closed, duty, opening } from './duties.ts'
 
 const job = duty(8)
 const made = finish(cycles(job))
-const trace = wholeTrace(job, made)
+const trace = finish(wholeTrace(job, made))
 const wanted = finish(run(job)).trace
 const HOT = ['windingC', 'frameC', 'switchC'] as const
 
@@ -55,7 +55,7 @@ describe('the whole trace', () => {
     ['never at rest', closed.find(([name]) => name === 'never at rest, volts held')![1], 0.06],
     ['opens', opening.find(([name]) => name === 'manual reset')![1], 0.06],
   ])('lies along the direct one: %s', (_name, one, most) => {
-    const whole = wholeTrace(one, finish(cycles(one)))
+    const whole = finish(wholeTrace(one, finish(cycles(one))))
     expect(apart(whole, finish(run(one)).trace, one.duty.seconds)).toBeLessThanOrEqual(most)
   })
 
@@ -77,7 +77,7 @@ describe('the whole trace', () => {
 
   it('has the marks of the direct one', () => {
     const one = opening[0][1]
-    const [a, b] = [wholeTrace(one, finish(cycles(one))), finish(run(one)).trace]
+    const [a, b] = [finish(wholeTrace(one, finish(cycles(one)))), finish(run(one)).trace]
     for (const kind of ['opens', 'recloses', 'class passed'] as const)
       expect(a.marks.filter((mark) => mark.kind === kind).length, kind).toBe(
         b.marks.filter((mark) => mark.kind === kind).length,
@@ -93,7 +93,7 @@ describe('the whole trace', () => {
 
   it('of a month keeps to the cap, with least and most of each skipped turn', () => {
     const month = duty(30 * 24)
-    const long = wholeTrace(month, finish(cycles(month)))
+    const long = finish(wholeTrace(month, finish(cycles(month))))
     expect(long.time.length).toBeLessThanOrEqual(MOST_ROWS)
     expect(long.bucket).toBeGreaterThanOrEqual(60)
     expect(long.time.at(-1)).toBe(30 * 24 * 3600)
