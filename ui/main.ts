@@ -15,7 +15,10 @@ import { startRunner } from './runner.ts'
 import { loadSettings } from './settings.ts'
 import { createStore } from './store.ts'
 
-const settings = loadSettings(() => localStorage, matchMedia('(prefers-color-scheme: dark)').matches)
+const settings = loadSettings(() => localStorage, {
+  dark: matchMedia('(prefers-color-scheme: dark)').matches,
+  text: Number.parseFloat(getComputedStyle(document.documentElement).fontSize),
+})
 const store = createStore(opening(() => localStorage, { settings }, firstDemo))
 const pool = createPool()
 const runner = startRunner(store, pool)

@@ -12,16 +12,25 @@ export interface Settings {
 
 const PLACE = 'dutywright settings'
 
-/** What is remembered; where nothing is, inches and °C, and the theme of the system. */
-export function loadSettings(storage: () => Storage, darkSystem: boolean): Settings {
+/** What the browser and its system are set to: a dark theme; the size of their text, px (16 is plain). */
+export interface System {
+  readonly dark: boolean
+  readonly text: number
+}
+
+/** Text of the system from which ours is large too, px. */
+const LARGE_TEXT = 19
+
+/** What is remembered; where nothing is, inches and °C, and theme and text size of the system. */
+export function loadSettings(storage: () => Storage, system: System): Settings {
   const found = stored(storage)
   return {
     units: {
       system: found.system === 'metric' ? 'metric' : 'us',
       temperature: found.temperature === '°F' ? '°F' : '°C',
     },
-    theme: found.theme === 'dark' || (found.theme !== 'light' && darkSystem) ? 'dark' : 'light',
-    size: found.size === 'large' ? 'large' : 'plain',
+    theme: found.theme === 'dark' || (found.theme !== 'light' && system.dark) ? 'dark' : 'light',
+    size: found.size === 'large' || (found.size !== 'plain' && system.text >= LARGE_TEXT) ? 'large' : 'plain',
   }
 }
 

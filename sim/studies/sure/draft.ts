@@ -5,7 +5,7 @@ import { clampDoubt, SCALED, sound } from '../../identify/known.ts'
 import { identify, type MotorNumber, type MotorNumbers } from '../../identify/motor.ts'
 import type { Job } from '../../job.ts'
 import type { PhaseCut } from '../../phaseCuts.ts'
-import { jobOf } from '../../read.ts'
+import { jobOf } from '../../jobOf.ts'
 import type { ReadScenario } from '../../scenario.ts'
 
 export interface Draft {
