@@ -1,9 +1,11 @@
 // Wiring and safety: what this drive needs to be connected without hurting anyone, as a checklist with its sources.
+import { TOUCH_C } from './advise/air.ts'
 import { longestDischarge, TOUCHABLE_VOLTS } from './advise/discharge.ts'
 import { isDeadly } from './advise/supply.ts'
 import { CAST_RIM, runaway, TRIED } from './drive/runaway.ts'
 import type { Job } from './job.ts'
 import type { Figures } from './judge.ts'
+import { liveVolts } from './parts/supply.ts'
 import type { Bench } from './parts/bench.ts'
 import {
   type Fact,
@@ -17,8 +19,6 @@ import { stopTime } from './wiring/stopping.ts'
 
 export { type Fact, GROUPS, type Group, type Statement, type StatementName } from './wiring/statement.ts'
 
-/** A frame hotter than this burns a hand that stays on it for some seconds, °C (ISO 13732-1, bare metal 10 s, from memory). */
-const TOUCH_C = 55
 /** Machines that are wet, that make dust that burns, and grit that grinds. */
 const WET: readonly string[] = ['mill', 'wheel']
 const DUSTY: readonly string[] = ['saw', 'lathe', 'grinder']
@@ -40,9 +40,11 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
     (wild.flywheelRim ?? 0) > CAST_RIM ||
     (plateSpeed !== undefined && wild.motor > TRIED * plateSpeed)
   const { capacitance, bleeder } = supply
-  const peak = mains ? Math.SQRT2 * 1.1 * supply.lineVolts : supply.volts
+  const peak = liveVolts(supply)
   const known = capacitance !== undefined && bleeder !== undefined
-  const volts = { volts: fact(supply.volts, 'voltage') }
+  const volts = { volts: fact(liveVolts(supply), 'voltage') }
+
+  const ofBattery: Statement['facts'] = battery ? { battery: fact(1, 'number') } : {}
 
   const found: Statement[] = []
   const say = (
@@ -98,7 +100,7 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   )
   say(cutoff.leads === 'not connected', 'protect', 'cutoffLoose', PRACTICE, {}, true)
   say(fitted, 'protect', 'enableAlone', PRACTICE)
-  say(true, 'protect', 'contacts', PRACTICE, volts)
+  say(true, 'protect', 'contacts', PRACTICE, { ...volts, ...ofBattery })
   say(
     mains && figures !== null,
     'protect',
@@ -123,7 +125,7 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
     safe: fact(TOUCHABLE_VOLTS, 'voltage'),
   })
   say(mains, 'touch', 'pins', 'IEC 60204-1, 6.2.4 (exposed pins: 1 s)')
-  say(true, 'touch', 'unplug', PRACTICE)
+  say(true, 'touch', 'unplug', PRACTICE, ofBattery)
   say(battery, 'touch', 'charger', PRACTICE)
   say(
     figures !== null && figures.hottestFrameC.value > TOUCH_C,

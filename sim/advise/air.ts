@@ -9,8 +9,8 @@ import { HEAT, heatSeverity } from './trouble.ts'
 const SLOW_FAN = 0.5
 /** An air path with less left than this is dirty. */
 const DIRTY = 0.85
-/** Bare metal that burns within a minute, °C (ISO 13732-1, from memory: 1 min 51, 10 s 55, 1 s 65 to 70). */
-export const TOUCH_C = 60
+/** Bare metal that burns a hand within ten seconds, °C (ISO 13732-1, from memory: 1 min 51, 10 s 55, 1 s 65 to 70). */
+export const TOUCH_C = 55
 
 /** What heat does to the same torque: amps over those of a cold motor, and copper heat over that of a cold one. */
 function hotter({ job, now }: Case): Finding['evidence'] {

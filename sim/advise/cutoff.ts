@@ -1,7 +1,8 @@
 // Findings about the cutoff: none, not wired, wired where it should not be, restarting the machine, or acting too late.
 import { classLimitC } from '../handbook/insulation.ts'
+import { liveVolts } from '../parts/supply.ts'
 import type { Case } from './case.ts'
-import { type Draft, draft, JOB, number, RUN } from './finding.ts'
+import { type Draft, draft, JOB, LIVE, number, RUN } from './finding.ts'
 import { heatSeverity } from './trouble.ts'
 
 function missing(one: Case): Draft[] {
@@ -39,7 +40,7 @@ function inMotorLead({ job, now }: Case): Draft[] {
   if (cutoff.leads !== 'motor lead' || cutoff.fitted === 'none') return []
   const evidence = {
     amps: number(now.peakAmps, 'current', RUN),
-    volts: number(supply.volts, 'voltage', JOB),
+    volts: number(liveVolts(supply), 'voltage', LIVE),
   }
   return [draft('motorLead', 'Safety', 'danger', evidence, ['release'], { defect: true, heals: () => true })]
 }

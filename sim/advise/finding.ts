@@ -119,5 +119,6 @@ export const number = (value: number, dimension: Dimension, source: string): Evi
 })
 export const RUN = 'this run'
 export const JOB = 'the job file'
+export const LIVE = 'the battery’s volts, or the peak of the mains'
 export const PLATE = 'the plate'
 export const STEADY = 'steady state, worked out'

@@ -67,7 +67,11 @@ export const LEVERS = {
   'half the reduction': halfReduction,
   'tighter belt': tightened,
   'wider pulleys': widerPulleys,
-  choke: supplyKind('phase control with choke', 'With a choke'),
+  choke: (one) =>
+    supplyKind(
+      'phase control with choke',
+      one.job.parts.supply.kind === 'phase control' ? 'With a choke' : 'With a phase controller and choke',
+    )(one),
   'chopped DC': supplyKind('pwm', 'On chopped DC'),
   'plate volts': plateVolts,
   compensation: ({ job: { parts } }) =>

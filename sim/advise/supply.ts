@@ -1,6 +1,6 @@
 // Findings about the supply: the wrong kind, volts over or under the plate, lumpy current, the outlet, the earth.
 import { runaway, TRIED } from '../drive/runaway.ts'
-import { formFactorSquared, supplyAmps } from '../parts/supply.ts'
+import { formFactorSquared, liveVolts, supplyAmps } from '../parts/supply.ts'
 import { constantAt, resistanceAt } from '../parts/winding.ts'
 import { fromUnit } from '../quantity.ts'
 import { friction } from '../parts/rotor.ts'
@@ -8,7 +8,7 @@ import { operatingPoint } from '../steady/operating.ts'
 import { bridgeEmf } from './bridge.ts'
 import type { Case } from './case.ts'
 import { TOUCHABLE_VOLTS } from './discharge.ts'
-import { type Draft, draft, JOB, number, PLATE, RUN, STEADY } from './finding.ts'
+import { type Draft, draft, JOB, LIVE, number, PLATE, RUN, STEADY } from './finding.ts'
 import { heatSeverity, HEAT } from './trouble.ts'
 
 /** Volts this share under or over the plate's are other volts than the plate's. */
@@ -46,7 +46,7 @@ function wrongKind(one: Case): Draft[] {
   return [
     draft(
       'bareBridge',
-      'Fix',
+      isTooFast(idle, one.plateSpeed) ? 'Safety' : 'Fix',
       isTooFast(idle, one.plateSpeed) ? 'danger' : 'short',
       {
         idle: number(idle, 'angular speed', 'closed form of a bridge at light load'),
@@ -157,7 +157,7 @@ function outlet(one: Case): Draft[] {
 function earth({ job: { parts } }: Case): Draft[] {
   const { supply } = parts
   if (!isDeadly(supply) || supply.earth === 'yes') return []
-  const evidence = { volts: number(supply.volts, 'voltage', JOB) }
+  const evidence = { volts: number(liveVolts(supply), 'voltage', LIVE) }
   if (supply.earth === 'no')
     return [draft('noEarth', 'Safety', 'danger', evidence, ['earth'], { defect: true, heals: () => true })]
   return [draft('earthUnknown', 'Measure', 'note', evidence, [])]

@@ -11,10 +11,14 @@ export interface Runaway {
   readonly flywheelRim: number | null
 }
 
-/** Speeds at the supply's ceiling with nothing to do: (V − Vb)/k, cold, when the magnets are strongest and it is slowest: a lower bound. */
+/** Supplies of fewer volts come through a transformer or a switched supply, V (common practice). */
+const LOW_VOLTS = 60
+
+/** Speeds with all the volts there are and nothing to do: (V − Vb)/k, cold, when the magnets are strongest and it is slowest: a lower bound. */
 export function runaway({ supply, winding, belt }: Parts, flywheelDiameter: number | undefined): Runaway {
-  const volts =
-    supply.kind === 'bare bridge' || supply.kind === 'ac' ? Math.SQRT2 * supply.lineVolts : supply.volts
+  // A shorted device passes all that is rectified; of a low supply that is its own volts, behind a transformer.
+  const offLine = supply.kind !== 'battery' && supply.volts > LOW_VOLTS
+  const volts = offLine ? Math.max(supply.volts, Math.SQRT2 * supply.lineVolts) : supply.volts
   const motor = Math.max(0, volts - winding.brushDrop) / winding.constant
   const spindle = motor / ratio(belt)
   return {

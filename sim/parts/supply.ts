@@ -93,6 +93,13 @@ export interface LumpyScale {
   readonly speed: number
 }
 
+/**
+ * Volts that may stand between a wire of the motor and earth, V: a battery's own; of what is rectified from the mains
+ * their peak at a tenth over, whatever the knob says. A transformer inside would make it less; nobody knows of one.
+ */
+export const liveVolts = ({ kind, volts, lineVolts }: Supply): number =>
+  kind === 'battery' ? volts : Math.max(volts, Math.SQRT2 * 1.1 * lineVolts)
+
 /** Most volts the supply can hold at a current i (A). Of AC the mean is nothing: magnets make no torque of it. V. */
 export const ceiling = (supply: Supply, i: number): number =>
   supply.kind === 'ac' ? 0 : Math.max(0, supply.volts - supply.resistance * i)

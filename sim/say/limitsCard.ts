@@ -97,7 +97,10 @@ export function limitsCard(title: string, study: LimitsStudy, units: Units): Car
   const { careful, asGiven, phase } = study
   const { allDay, cold } = careful
   const amps = lesser(careful.amps, asGiven.amps)!
-  const frame = lesser(careful.frameC, asGiven.frameC) ?? careful.allDay.frameC
+  // In a run from cold the winding is at its limit while the frame is still cool: the least of them all.
+  const atClass = ({ cold: run }: typeof careful) => (run?.ends === 'class' ? run.frameC : null)
+  const frames = [careful.frameC, asGiven.frameC, atClass(careful), atClass(asGiven)]
+  const frame = frames.reduce(lesser, null) ?? careful.allDay.frameC
   const rows: readonly (CardRow | null)[] = [
     {
       name: 'All day',
@@ -118,7 +121,8 @@ export function limitsCard(title: string, study: LimitsStudy, units: Units): Car
     {
       name: 'Stop at',
       value: `${carefully(amps, 'current', units, 'down')} or ${carefully(frame, 'temperature', units, 'down')}`,
-      about: 'mean amps in a motor lead; frame, measured on the bare metal',
+      about:
+        'mean amps in a motor lead; frame in this cut, by a meter on the bare metal. Go by the clock, not by the hand',
     },
   ]
   return {

@@ -5,6 +5,10 @@ import type { Symptom } from '../advise/symptoms/names.ts'
 import { duration, percent, told } from './number.ts'
 import type { Units } from './units.ts'
 
+/** Before anything is measured. */
+export const HANDS_OFF =
+  'Unplug it and measure under 60\u00a0V before a lead comes off or a clip goes on; smoke or a shock: switch off, unplug, and find out first. With the plug in, a hand-held meter and no hands on the leads.'
+
 /** To finish the sentence "It does this:". */
 export const SYMPTOM_WORDS: Readonly<Record<Symptom, string>> = {
   trips: 'trips after twenty minutes',
@@ -159,4 +163,5 @@ export const symptomLines = (diagnosis: Diagnosis, units: Units): string[] => [
     const { what, test, standing } = suspectWords(suspect)
     return `  ${index + 1}. ${what} (${standing}). ${test}`
   }),
+  `  ${HANDS_OFF}`,
 ]

@@ -34,7 +34,7 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
   }),
   earthOpen: (fact) => ({
     what: 'Connect the earth before anything else.',
-    so: `As it is, one worn brush lead puts ${fact('volts')} on the frame you lean on, and no breaker opens. Frame, machine and case each get their own conductor.`,
+    so: `As it is, one worn brush lead puts up to ${fact('volts')} on the frame you lean on, and no breaker opens. Frame, machine and case each get their own conductor.`,
   }),
   notIsolated: () => ({
     what: 'Treat every wire as mains, the thin ones too.',
@@ -45,7 +45,7 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
     so: 'An earthed instrument on a motor lead shorts the mains through its own lead.',
   }),
   residual: (_, has) => ({
-    what: 'Do not count on the residual-current breaker.',
+    what: 'Keep the residual-current breaker, and do not count on it alone.',
     so: `Direct current can blind an ordinary one. ${has('wet') ? 'This machine gets wet: it wants' : 'Where it gets wet:'} an isolating transformer, or a type that senses direct current.`,
   }),
   insulation: (fact) => ({
@@ -88,9 +88,9 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
     what: 'An enable input alone is no protection.',
     so: 'A shorted power device ignores it. Let the release break the supply as well.',
   }),
-  contacts: (fact) => ({
+  contacts: (fact, has) => ({
     what: `Switch direct current only with contacts rated for DC at ${fact('volts')}.`,
-    so: 'The AC rating printed on most switches means nothing there. Better: switch the AC side.',
+    so: `The AC rating printed on most switches means nothing there.${has('battery') ? '' : ' Better: switch the AC side.'}`,
   }),
   outlet: (fact) => ({
     what: `It takes about ${fact('amps')} from an outlet on a ${fact('breaker')} breaker.`,
@@ -108,8 +108,8 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
     what: 'The plug’s pins must be dead one second after it is pulled.',
     so: 'If they can still shock, a resistor is missing or open: do not use it.',
   }),
-  unplug: () => ({
-    what: 'Unplug before you clear a jam, change a belt or reach in.',
+  unplug: (_, has) => ({
+    what: `${has('battery') ? 'Take the lead off the battery’s post' : 'Unplug'} before you clear a jam, change a belt or reach in.`,
     so: 'Knob at zero and stop pressed are no isolation.',
   }),
   charger: () => ({

@@ -40,6 +40,10 @@ it('would notice an error, an uncaught error and a request to another host', asy
   })
   await expect.poll(() => pageErrors).toEqual(['uncaught'])
   expect(consoleErrors).toContain('said')
+  // The page's own policy let that request not out; going there is noticed.
+  expect(foreign).toEqual([])
+  expect(consoleErrors.join(' ')).toContain('Content Security Policy')
+  await page.goto('http://elsewhere.invalid/').catch(() => undefined)
   expect(foreign).toEqual(['http://elsewhere.invalid/'])
 })
 

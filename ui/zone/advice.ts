@@ -4,7 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js'
 import type { Advice } from '../../sim/advise.ts'
 import { SYMPTOMS, type Symptom } from '../../sim/advise/symptoms/names.ts'
 import { adviceWords, ALL_WELL } from '../../sim/say/advice.ts'
-import { SYMPTOM_WORDS, suspectWords, verdictWords, worthALine } from '../../sim/say/symptoms.ts'
+import { HANDS_OFF, SYMPTOM_WORDS, suspectWords, verdictWords, worthALine } from '../../sim/say/symptoms.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { wish } from '../events.ts'
 import type { Work } from '../study/work.ts'
@@ -46,7 +46,7 @@ export class AdviceZone extends LitElement {
       </select>
       <div role="status">${
         diagnosis
-          ? html`<p class="verdict">${verdictWords(diagnosis, units)}</p>
+          ? html`<p class="verdict">${verdictWords(diagnosis, units)}</p><p class="note">${HANDS_OFF}</p>
             <ol>${worthALine(diagnosis).map((suspect) => {
               const { what, test, standing } = suspectWords(suspect)
               return html`<li><strong>${what}</strong> <span class="note">${standing}</span><br />${test}</li>`

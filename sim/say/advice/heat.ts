@@ -1,4 +1,5 @@
 // Sentences about air and heat.
+import { classLimitC } from '../../handbook/insulation.ts'
 import type { FindingName } from '../../advise/finding.ts'
 import { TOUCH_C } from '../../advise/air.ts'
 import { NBSP, percent, told } from '../number.ts'
@@ -77,7 +78,7 @@ export const heatWords = {
   }),
   touch: (t) => ({
     headline: 'Keep hands off the frame.',
-    text: `It gets to ${say(t, 'frame')}: bare metal over ${told(TOUCH_C, 'temperature', t.units)} burns within a minute. Hot to the hand is healthy all the same, and the shell says little of the winding, at ${say(t, 'winding')}: it goes on rising after switching off. Too hot to touch within a minute would be a fault, since that takes ${watts(amount(t, 'minute'))} into the frame.`,
+    text: `It gets to ${say(t, 'frame')}: bare metal over ${told(TOUCH_C, 'temperature', t.units)} burns within ten seconds. ${amount(t, 'winding') > classLimitC(t.job.parts.winding.insulation) ? 'The winding inside is hotter than it stands' : 'Hot to the hand is healthy all the same, and the shell says little of the winding'}, at ${say(t, 'winding')}: it goes on rising after switching off. Too hot to touch within a minute would be a fault, since that takes ${watts(amount(t, 'minute'))} into the frame.`,
     figure: say(t, 'frame'),
     note: 'hottest frame',
   }),

@@ -7,7 +7,7 @@ const CODE = 'A licensed electrician and your local code decide how.'
 
 export const supplyWords = {
   ac: (t) => ({
-    headline: 'Rectify the supply: this motor wants DC.',
+    headline: 'Give it DC from a speed controller, not AC.',
     text: joined(
       `On AC from the outlet (${say(t, 'line')}) its torque turns about a hundred times a second: it hums, does not start, and the winding burns in minutes.`,
       cureSentences(t),
@@ -73,7 +73,7 @@ export const supplyWords = {
   }),
   noEarth: (t) => ({
     headline: 'Earth the motor, the machine and the controller’s case.',
-    text: `Nothing is earthed, and up to ${say(t, 'volts')} stand on the brushes: one worn wire makes the whole ${machineOf(t)} live, and no breaker opens. Run one earth wire to the frame, the machine and the case, and never to a motor lead. ${CODE}`,
+    text: `Nothing is earthed, and up to ${say(t, 'volts')} stand on the brushes: one worn wire makes the whole ${machineOf(t)} live, and no breaker opens. Frame, machine and case each get their own earth wire, and a motor lead never does. ${CODE}`,
     figure: say(t, 'volts'),
     note: 'on a frame nobody earthed',
   }),

@@ -69,7 +69,7 @@ function whenOpen(job: Job, figures: Figures, units: Units): Answer | null {
       : `The cutoff opens ${duration(firstOpening.t)} into the job, ${during(job, firstOpening.phase)}`
   const after =
     job.parts.cutoff.fitted === 'manual reset'
-      ? 'It stays open until its button is pressed.'
+      ? 'It stays open until somebody starts it again.'
       : firstOpenFor === null
         ? 'It does not reclose within the job.'
         : `It recloses by itself ${duration(firstOpenFor)} later, and the machine restarts.`

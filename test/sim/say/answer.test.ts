@@ -69,7 +69,7 @@ it('without a cutoff, and with one that must be reset', () => {
   ).toMatchInlineSnapshot(`
     "No | No. The winding gets 53~°C too hot, and no cutoff stops it, with the values as given. | It passes its class limit of 120~°C after 29~min 30~s and reaches 173~°C.
     Yes | Yes. The winding gets to 101~°C and no further, with the values as given. | The winding stays 19~°C under its class limit, at 101~°C at most. No cutoff guards it.
-    No | No. The cutoff opens 2~h 42~min into the job, during loading, with the values as given. | It stays open until its button is pressed. Over 3~h you get 100 of 111~min of milling."
+    No | No. The cutoff opens 2~h 42~min into the job, during loading, with the values as given. | It stays open until somebody starts it again. Over 3~h you get 100 of 111~min of milling."
   `)
 })
 

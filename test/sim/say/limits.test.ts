@@ -146,7 +146,8 @@ describe('the card', () => {
       'On and off': '1 min on, 1 min off | or 5 min on, 21 min off',
       'Lowest speed': '300 rpm | slower, this cut is not for all day',
       'Cool down': '7 min standing | or 7 min 30 s running free; before another 3 min',
-      'Stop at': '7.9 A or 74 °C | mean amps in a motor lead; frame, measured on the bare metal',
+      'Stop at':
+        '7.9 A or 49 °C | mean amps in a motor lead; frame in this cut, by a meter on the bare metal. Go by the clock, not by the hand',
     })
   })
 
@@ -168,7 +169,10 @@ describe('the card', () => {
     expect(none['On and off']).toBe('not in this cycle | however short the cut')
     expect(none['Lowest speed']).toMatch(/^none /)
     expect(none['Cool down']).toBe('overnight | before another 1 min')
-    expect(none['Stop at']).toContain('or 84 °C')
+    // From cold the winding passes its class with the frame at 49.9 °C; where it never does, the all-day frame.
+    expect(none['Stop at']).toContain('or 49 °C')
+    const opens = study({ cold: { seconds: 757, ends: 'opens', frameC: 49.9 }, frameC: null })
+    expect(rows(opens)['Stop at']).toContain('or 84 °C')
     expect(rows(study({ next: { run: 60, standing: null, free: 50 } }))['Cool down']).toMatch(
       /^50 s running free/,
     )
