@@ -41,8 +41,11 @@ declare global {
 const keepFocus = (event: Event): void => event.preventDefault()
 /** Half the width of the scrubber's handle, px before enlarging. */
 const HALF_HANDLE = 36
-/** Changes that move nothing but the moment and the window. */
-const MOVES: readonly PropertyKey[] = ['at', 'tables', 'windowFrom', 'windowTo']
+/** Changes that need no chart drawn anew; and those that leave the ribbons as they are. */
+const LIGHT: readonly PropertyKey[] = ['at', 'tables', 'charts']
+const MOVES: readonly PropertyKey[] = [...LIGHT, 'windowFrom', 'windowTo']
+/** The charts, from the top: each takes some ten milliseconds. */
+const CHARTS = [speedChart, currentChart, temperatureChart, dutyChart]
 
 /**
  * The charts of a job over time.
@@ -66,25 +69,51 @@ export class OverTime extends LitElement {
   @property({ type: Number }) windowTo = 3600
 
   @state() private tables: ReadonlySet<string> = new Set()
+  @state() private charts: readonly Chart[] = []
 
   private readonly measured = new Measured(this)
   private view: View | undefined
-  private charts: readonly Chart[] = []
+  /** Charts that are of an older view, by their place: they stand until their turn comes. */
+  private readonly old = new Set<number>()
   private bars: Ribbons | undefined
   protected override willUpdate(changed: PropertyValues): void {
     // Nothing changed but the room there is: all is drawn anew.
     const keys = [...changed.keys()]
     const isRoom = keys.length === 0
-    if (!isRoom && keys.every((key) => key === 'at' || key === 'tables')) return
+    if (!isRoom && keys.every((key) => LIGHT.includes(key))) return
     const { shown, units, log, windowFrom: from, windowTo: to } = this
     const { width, k } = this.measured
     this.view = viewOf({ shown, units, from, to, width, k, log })
-    this.charts = this.view
-      ? [speedChart, currentChart, temperatureChart, dutyChart].map((chart) => chart(this.view!))
-      : []
+    if (!this.view || this.charts.length === 0 || isRoom) this.drawAll()
+    else this.drawInTurn()
     // The ribbons show the whole job: another window leaves them as they are.
     if (!this.bars || isRoom || keys.some((key) => !MOVES.includes(key)))
       this.bars = this.view && ribbons(this.view)
+  }
+
+  private drawAll(): void {
+    const { view } = this
+    this.old.clear()
+    this.charts = view ? CHARTS.map((chart) => chart(view)) : []
+  }
+
+  /** Draws one chart after the other, each in a task of its own: between them the page hears its reader. */
+  private drawInTurn(): void {
+    const isGoing = this.old.size > 0
+    for (const index of CHARTS.keys()) {
+      // Those that waited longest stay in front.
+      if (!this.old.has(index)) this.old.add(index)
+    }
+    if (!isGoing) setTimeout(this.drawNext)
+  }
+
+  private drawNext = (): void => {
+    const [index] = this.old
+    const { view } = this
+    if (index === undefined || !view) return
+    this.old.delete(index)
+    this.charts = this.charts.map((chart, n) => (n === index ? CHARTS[n](view) : chart))
+    if (this.old.size > 0) setTimeout(this.drawNext)
   }
 
   private turn(id: string): void {
