@@ -33,8 +33,6 @@ export default defineConfig({
           hookTimeout: 180_000,
           maxWorkers: 1,
           fileParallelism: false,
-          // A loosening, for machines that are busy: a page may be slower than any patience. What fails three times has failed.
-          retry: 2,
         },
       },
     ],

@@ -86,6 +86,11 @@ async function openPage(browser: Browser, url: string, view: View = {}): Promise
     viewport: { width, height },
     colorScheme: dark ? 'dark' : 'light',
   })
+  // A page left open goes on working, in the way of the tests after it.
+  if (process.env.VITEST) {
+    const { onTestFinished } = await import('vitest')
+    onTestFinished(() => context.close())
+  }
   const page = await context.newPage()
   const watched: Watched = { page, consoleErrors: [], pageErrors: [], foreign: [] }
   page.on('console', (message) => {
