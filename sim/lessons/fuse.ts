@@ -3,6 +3,7 @@ import { meanTorque } from '../duty.ts'
 import { classLimitC } from '../handbook/insulation.ts'
 import type { Job } from '../job.ts'
 import { hardestPhase } from '../judge.ts'
+import { finish, run } from '../run.ts'
 import { operatingPoint } from '../steady/operating.ts'
 import { type Facts, fact } from './lesson.ts'
 import { lasts } from './peak.ts'
@@ -11,13 +12,21 @@ import { lasts } from './peak.ts'
 const FUSE = 1.7
 const LIMIT = 1.5
 
-/** Amps of this cut, of the fuse and of the usual limit against the plate's; their squares as heat; and the minutes to the class limit. */
+/** When the cutoff first opens, s (Infinity: never), and how hot the winding is by then or gets in all, °C. */
+function opening(job: Job): { readonly t: number; readonly windingC: number } {
+  const { trace } = finish(run(job, { toFirstOpening: true }))
+  const opens = trace.marks.find(({ kind }) => kind === 'opens')
+  return { t: opens?.t ?? Number.POSITIVE_INFINITY, windingC: trace.peaks.windingC.value }
+}
+
+/** Amps of this cut, of the fuse and of the usual limit against the plate's; their squares as heat; the minutes to the class limit, and to the cutoff. */
 export function fuse(job: Job): Facts {
   const { parts, plate, duty } = job
   const rated = plate.amps ?? Number.NaN
   const phase = duty.phases[hardestPhase(duty.phases)]
   const torque = meanTorque(phase)
   const { amps } = operatingPoint(parts, phase.speed, torque)
+  const opens = opening(job)
   return {
     rated: fact(rated, 'current'),
     fuse: fact(FUSE * rated, 'current'),
@@ -27,5 +36,7 @@ export function fuse(job: Job): Facts {
     share: fact(amps / rated),
     class: fact(classLimitC(parts.winding.insulation), 'temperature'),
     lasts: fact(lasts(job, phase.speed, torque), 'time'),
+    opens: fact(opens.t, 'time'),
+    winding: fact(opens.windingC, 'temperature'),
   }
 }

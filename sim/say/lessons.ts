@@ -190,8 +190,10 @@ const LESSONS: Readonly<Record<LessonName, Lesson>> = {
       amps: 'Amps of this cut',
       share: 'Against the plate',
       lasts: 'From cold to the winding’s class limit',
+      opens: 'Before the cutoff opens',
+      winding: 'The winding by then, or at its hottest',
     },
-    questions: ([bare], say) => [
+    questions: ([bare, guarded], say) => [
       {
         ask: 'How much heat does the usual current limit allow, against the plate’s amps?',
         answer: `${say(bare.limitHeat)} times, for ever: 1.5 squared. The fuse, at 1.7 times, comes later still.`,
@@ -206,7 +208,7 @@ const LESSONS: Readonly<Record<LessonName, Lesson>> = {
       },
       {
         ask: 'What does protect it?',
-        answer: `Something that feels the heat: a cutoff in the motor, in the coil of a release. That it opens in time is to be checked for each job: it sits beside the winding and not in it. This sheet shows it under B.`,
+        answer: `Something that feels the heat: a cutoff in the motor, in the coil of a release. That it opens in time is to be checked for each job, since it sits beside the winding and not in it: here it opens after ${say(guarded.opens)}, with the winding at ${say(guarded.winding)}, ${guarded.winding.value > guarded.class.value ? 'and that is too late: less torque, a fan or more reduction has to help it' : 'and that is in time'}.`,
       },
     ],
   },

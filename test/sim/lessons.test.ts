@@ -81,7 +81,14 @@ it('peak: the square of power is heat, and the minutes are those of a whole run'
 })
 
 it('fuse: 1.5 times the amps are 2.25 times the heat; fewer amps than the plate’s are too many, slow and without a fan', () => {
-  const [bare] = lesson('fuse').facts
+  const { facts, jobs } = lesson('fuse')
+  const [bare, guarded] = facts
+  // The cutoff feels it late: a whole run passes the class before it opens.
+  const whole = judge(jobs[1], finish(run(jobs[1])).trace)
+  expect(guarded.opens.value).toBe(whole.firstOpening)
+  expect(guarded.winding.value).toBeGreaterThan(guarded.class.value)
+  expect(whole.classPassed).toBeLessThan(guarded.opens.value)
+  expect(bare.opens.value).toBe(Number.POSITIVE_INFINITY)
   expect(bare.limitHeat.value).toBe(2.25)
   expect(bare.amps.value).toBeLessThan(bare.rated.value)
   expect(bare.lasts.value).toBeLessThan(600)
