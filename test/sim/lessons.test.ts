@@ -85,7 +85,7 @@ it('fuse: 1.5 times the amps are 2.25 times the heat; fewer amps than the plateâ
   const [bare, guarded] = facts
   // The cutoff feels it late: a whole run passes the class before it opens.
   const whole = judge(jobs[1], finish(run(jobs[1])).trace)
-  expect(guarded.opens.value).toBe(whole.firstOpening)
+  expect(guarded.opens.value).toBe(whole.firstOpening?.t)
   expect(guarded.winding.value).toBeGreaterThan(guarded.class.value)
   expect(whole.classPassed).toBeLessThan(guarded.opens.value)
   expect(bare.opens.value).toBe(Number.POSITIVE_INFINITY)
