@@ -86,10 +86,14 @@ async function openPage(browser: Browser, url: string, view: View = {}): Promise
     viewport: { width, height },
     colorScheme: dark ? 'dark' : 'light',
   })
-  // A page left open goes on working, in the way of the tests after it.
+  // A page left open goes on working, in the way of the tests after it. One that no test opened closes with its site.
   if (process.env.VITEST) {
     const { onTestFinished } = await import('vitest')
-    onTestFinished(() => context.close())
+    try {
+      onTestFinished(() => context.close())
+    } catch {
+      // Opened before the tests of a file, or by a command that a test runs.
+    }
   }
   const page = await context.newPage()
   const watched: Watched = { page, consoleErrors: [], pageErrors: [], foreign: [] }
