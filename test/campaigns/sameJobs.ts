@@ -1,5 +1,6 @@
 // Changes of a job that must change nothing: laws that hold exactly in the model, whatever the numbers.
 import { type Phase, phaseSeconds } from '../../sim/duty.ts'
+import { HEAT_NUMBERS } from '../../sim/identify/heatPath.ts'
 import type { Job } from '../../sim/job.ts'
 import type { Parts } from '../../sim/plant.ts'
 import type { Chance } from '../seeded.ts'
@@ -42,16 +43,6 @@ export const loaded =
 /** Numbers of a group times a factor. */
 const times = <T>(part: T, factor: number, names: readonly (keyof T)[]): Partial<T> =>
   Object.fromEntries(names.map((name) => [name, (part[name] as number) * factor])) as Partial<T>
-
-const HEATS = [
-  'windingCapacity',
-  'frameCapacity',
-  'windingToFrame',
-  'windingToAir',
-  'windingToFanAir',
-  'frameToAir',
-  'frameToFanAir',
-] as const
 
 /** The knee of the brush drop lies at 0.05 A whatever the motor: laws that scale amps leave the brushes out. */
 const brushless = (job: Job): Job => changed(job, { winding: { brushDrop: 0 } })
@@ -110,7 +101,7 @@ export const LAWS = {
         winding: times(winding, 1 / n, ['resistance', 'inductance']),
         rotor: times(rotor, n, ['inertia', 'flywheel', 'dryFriction', 'windage']),
         machine: times(machine, n, ['inertia', 'drag', 'windage']),
-        heat: times(heat, n, HEATS),
+        heat: times(heat, n, HEAT_NUMBERS),
         lumpy: times(lumpy!, n, ['amps']),
       },
       loaded(n),

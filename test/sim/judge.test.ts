@@ -1,20 +1,6 @@
 // Figures worked out a second time, by brute force over the columns of real runs.
 import { describe, expect, it } from 'vitest'
-import type { Job } from '../../sim/job.ts'
-import { type Figures, judge } from '../../sim/judge.ts'
-import type { Trace } from '../../sim/trace.ts'
-import { type Changes, type Demo, job, traceOf } from '../jobs.ts'
-
-interface Case {
-  readonly given: Job
-  readonly trace: Trace
-  readonly figures: Figures
-}
-const judged = (changes: Changes, name: Demo): Case => {
-  const given = job(changes, name)
-  const trace = traceOf(given)
-  return { given, trace, figures: judge(given, trace) }
-}
+import { type Case, judged } from './judged.ts'
 
 const mill = judged({}, 'appleMill')
 const lathe = judged({ 'duty.repeatFor': '45 min' }, 'bowlLathe')

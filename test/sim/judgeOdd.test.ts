@@ -1,22 +1,11 @@
 // Figures of odd jobs: what did not happen, insulation life, the hardest step, spells, a motor held still.
 import { describe, expect, it } from 'vitest'
-import type { Job } from '../../sim/job.ts'
-import { type Figures, hardestPhase, judge, openSpells, phaseAt } from '../../sim/judge.ts'
+import { hardestPhase, judge, openSpells, phaseAt } from '../../sim/judge.ts'
 import type { Phase } from '../../sim/duty.ts'
-import type { At, Mark, Trace } from '../../sim/trace.ts'
+import type { At, Mark } from '../../sim/trace.ts'
 import { publishedCase } from '../checks/files.ts'
-import { type Changes, type Demo, job, traceOf } from '../jobs.ts'
-
-interface Case {
-  readonly given: Job
-  readonly trace: Trace
-  readonly figures: Figures
-}
-const judged = (changes: Changes, name: Demo): Case => {
-  const given = job(changes, name)
-  const trace = traceOf(given)
-  return { given, trace, figures: judge(given, trace) }
-}
+import { job, traceOf } from '../jobs.ts'
+import { judged } from './judged.ts'
 
 const mill = judged({}, 'appleMill')
 const saw = judged({}, 'bandSaw')

@@ -2,13 +2,8 @@
 import { describe, expect, it } from 'vitest'
 import { read, readFile } from '../../sim/read.ts'
 import { type Scenario, variantsOf } from '../../sim/scenario.ts'
-import { type Changes, DEMOS, demo, demoText, job, scenario } from '../jobs.ts'
-
-const problemsOf = (changes: Changes) => {
-  const reading = read(scenario(changes))
-  return reading.ok ? [] : reading.problems
-}
-const pathsOf = (changes: Changes) => problemsOf(changes).map(({ path }) => path)
+import { DEMOS, demo, demoText, job, scenario } from '../jobs.ts'
+import { pathsOf } from './problems.ts'
 
 describe('a good file', () => {
   it.each(DEMOS)('%s is read, with every number given and as a demonstration', (name) => {

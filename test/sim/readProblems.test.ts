@@ -3,12 +3,8 @@ import { describe, expect, it } from 'vitest'
 import { LARGEST_FILE, read, readFile } from '../../sim/read.ts'
 import type { Scenario } from '../../sim/scenario.ts'
 import { type Changes, scenario } from '../jobs.ts'
+import { pathsOf, problemsOf } from './problems.ts'
 
-const problemsOf = (changes: Changes) => {
-  const reading = read(scenario(changes))
-  return reading.ok ? [] : reading.problems
-}
-const pathsOf = (changes: Changes) => problemsOf(changes).map(({ path }) => path)
 /** The one problem of a change. Throws where there is another number of them. */
 const problemOf = (changes: Changes) => {
   const problems = problemsOf(changes)

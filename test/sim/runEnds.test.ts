@@ -2,24 +2,12 @@
 import { describe, expect, it } from 'vitest'
 import type { Job } from '../../sim/job.ts'
 import { finish, run } from '../../sim/run.ts'
-import { CHANNELS, SUMS, type Trace, valueAt } from '../../sim/trace.ts'
-import { type Changes, job, traceOf } from '../jobs.ts'
+import { type Trace, valueAt } from '../../sim/trace.ts'
+import { job, traceOf } from '../jobs.ts'
+import { end, last, mill, milled, NAMES, same, steady } from './milled.ts'
 
-const NAMES = [...CHANNELS, ...SUMS]
-/** The apple mill's three hours: four openings, in both working steps. */
-const mill = job()
-const milled = traceOf(mill)
-
-/** The mill at one step only. */
-const steady = (step: Changes, changes: Changes = {}) =>
-  job({ 'duty.phases': [{ name: 'work', lasts: '1 min', ...step }], 'duty.repeatFor': '1 min', ...changes })
-/** True where two columns are the same to the last bit. */
-const same = (a: Float64Array, b: Float64Array) =>
-  Buffer.from(a.buffer, a.byteOffset, a.byteLength).equals(Buffer.from(b.buffer, b.byteOffset, b.byteLength))
 const kinds = ({ marks }: Trace) => marks.map(({ kind }) => kind)
 const switching = ({ marks }: Trace) => marks.filter(({ kind }) => kind === 'opens' || kind === 'recloses')
-const end = ({ time }: Trace) => time[time.length - 1]
-const last = (trace: Trace, name: (typeof NAMES)[number]) => trace.columns[name][trace.time.length - 1]
 
 describe('the cutoff', () => {
   it('opens and recloses in turn, and no current flows between', () => {

@@ -2,6 +2,7 @@
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
 import { violations } from './axe.ts'
+import { pagesOf } from './pdf.ts'
 import { sentence, settled, silence } from './sheet.ts'
 
 let site: Site
@@ -9,9 +10,6 @@ beforeAll(async () => {
   site = await openBuilt()
 })
 afterAll(() => site?.close())
-
-/** Pages of a PDF: its page objects (ISO 32000-1:2008, table 30: /Type /Page). */
-const pages = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0
 
 it('opens by link, hides its answers, prints a sheet with blanks and one with answers', async () => {
   const watched = await site.newPage({ width: 1024 })
@@ -66,7 +64,7 @@ it('opens by link, hides its answers, prints a sheet with blanks and one with an
       name,
     ).toBe(answers)
     for (const format of ['A4', 'Letter'])
-      expect(pages(await page.pdf({ format })), `${name}, ${format}`).toBe(1)
+      expect(pagesOf(await page.pdf({ format })), `${name}, ${format}`).toBe(1)
     await page.emulateMedia({ media: null })
     await page.evaluate(() => {
       delete document.documentElement.dataset.print

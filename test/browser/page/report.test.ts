@@ -4,6 +4,7 @@ import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
 import { openBuilt, type Site } from '../page.ts'
 import { violations } from './axe.ts'
+import { pagesOf } from './pdf.ts'
 import { opened, settled, silence } from './sheet.ts'
 
 let site: Site
@@ -25,8 +26,6 @@ async function print(page: Page): Promise<void> {
   await button(page, 'Print the report').click()
   await page.locator('html[data-printed]').waitFor({ timeout: 120_000 })
 }
-
-const pagesOf = (pdf: Buffer): number => pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0
 
 /** Height of each sheet as it is laid out for paper 190 mm wide, and its words. */
 const sheets = (page: Page): Promise<{ words: string; visible: boolean }[]> =>

@@ -2,6 +2,8 @@
 import type { Phase } from '../../../sim/duty.ts'
 import type { Job } from '../../../sim/job.ts'
 import { type Changes, partsWith } from '../physics/lab.ts'
+import { allDayTorque } from '../../../sim/steady/allDay.ts'
+import { shortTimeTorque } from '../../../sim/steady/shortTime.ts'
 
 /** Motor speed, rad/s; volts lost at the brushes, and the motor's constant at 20 °C. */
 export const SPEED = 300
@@ -77,3 +79,18 @@ export const bodyJob = (of: Body, phases: readonly Phase[], startC = of.air ?? 2
 
 /** Torque whose heat is so many W, the frame at 20 °C. */
 export const torqueFor = (watts: number): number => (CONSTANT * watts) / DROP
+
+/** Rise the class leaves over air of 20 °C, K. */
+export const RISE = LIMIT_C - 20
+
+/** A body of one time constant with so many times its copper heat as constant heat, at the load it stands all day. */
+export const withConstant = (running: number, share: number): Body => ({
+  running,
+  constantHeat: (share * USUAL * RISE) / (1 + share),
+})
+
+/** Load over the continuous load that a body stands for a while from cold: torque here is the square of the load. */
+export function shortTimeFactor(of: Body, seconds: number): number {
+  const { parts } = bodyJob(of, [phase(1, 1)])
+  return Math.sqrt(shortTimeTorque(parts, SPEED, seconds).torque / allDayTorque(parts, SPEED).torque)
+}

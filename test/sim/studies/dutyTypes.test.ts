@@ -4,32 +4,16 @@ import { dutyOfType } from '../../../sim/duty/patterns.ts'
 import { DUTY_TYPES, dutyType } from '../../../sim/handbook/dutyTypes.ts'
 import { finish } from '../../../sim/run.ts'
 import { allDayTorque } from '../../../sim/steady/allDay.ts'
-import { shortTimeTorque } from '../../../sim/steady/shortTime.ts'
 import { runLimits } from '../../../sim/studies/limits/alone.ts'
 import { cold, held } from '../../../sim/studies/limits/held.ts'
 import { biggestCut, longestWork, shortestRest } from '../../../sim/studies/limits/turns.ts'
 import { oracle, publishedCase } from '../../checks/files.ts'
 import { near } from '../physics/lab.ts'
-import { type Body, bodyJob, LIMIT_C, phase, rest, SPEED, USUAL } from './body.ts'
+import { type Body, bodyJob, phase, rest, SPEED, shortTimeFactor, withConstant } from './body.ts'
 
 type Numbers = Record<string, number>
 const MINUTE = 60
 const HOUR = 3600
-
-/** Rise the class leaves over air of 20 °C, K. */
-const RISE = LIMIT_C - 20
-
-/** A body of one time constant with so many times its copper heat as constant heat, at the load it stands all day. */
-const withConstant = (running: number, share: number): Body => ({
-  running,
-  constantHeat: (share * USUAL * RISE) / (1 + share),
-})
-
-/** Load over the continuous load that a body stands for a while from cold: torque here is the square of the load. */
-function shortTimeFactor(of: Body, seconds: number): number {
-  const { parts } = bodyJob(of, [phase(1, 1)])
-  return Math.sqrt(shortTimeTorque(parts, SPEED, seconds).torque / allDayTorque(parts, SPEED).torque)
-}
 
 describe('S2: load for a while over the continuous load', () => {
   // Dubey: Fundamentals of Electrical Drives, 2nd ed. Constant heat from where the efficiency is best: at a share η of

@@ -5,29 +5,23 @@ import { STATE } from '../../../sim/plant.ts'
 import { finish, run } from '../../../sim/run.ts'
 import { allDayTorque } from '../../../sim/steady/allDay.ts'
 import { operatingPoint } from '../../../sim/steady/operating.ts'
-import { shortTimeTorque } from '../../../sim/steady/shortTime.ts'
 import { cold, held } from '../../../sim/studies/limits/held.ts'
 import { oracle, publishedCase } from '../../checks/files.ts'
 import { near } from '../physics/lab.ts'
-import { type Body, bodyJob, LIMIT_C, phase, rest, SPEED, torqueFor, USUAL } from './body.ts'
+import {
+  bodyJob,
+  LIMIT_C,
+  phase,
+  rest,
+  SPEED,
+  torqueFor,
+  USUAL,
+  shortTimeFactor,
+  withConstant,
+} from './body.ts'
 
 type Numbers = Record<string, number>
 const HOUR = 3600
-
-/** Rise the class leaves over air of 20 °C, K. */
-const RISE = LIMIT_C - 20
-
-/** A body of one time constant with so many times its copper heat as constant heat, at the load it stands all day. */
-const withConstant = (running: number, share: number): Body => ({
-  running,
-  constantHeat: (share * USUAL * RISE) / (1 + share),
-})
-
-/** Load over the continuous load that a body stands for a while from cold: torque here is the square of the load. */
-function shortTimeFactor(of: Body, seconds: number): number {
-  const { parts } = bodyJob(of, [phase(1, 1)])
-  return Math.sqrt(shortTimeTorque(parts, SPEED, seconds).torque / allDayTorque(parts, SPEED).torque)
-}
 
 describe('a motor as a lump: where it settles, and its time constant', () => {
   /** Rise in settled air of 20 °C, K; and the time to 63.2 % of it, s, by a run to the class in air that leaves so much. */

@@ -17,7 +17,8 @@ import {
   type Turns,
   withRest,
 } from '../../../sim/studies/limits/turns.ts'
-import { type Changes, job as given } from '../../jobs.ts'
+import { job as given } from '../../jobs.ts'
+import { early, steps } from './limitsDuty.ts'
 
 const HOUR = 3600
 
@@ -37,18 +38,7 @@ function lastInOrder(job: Job, phases: readonly Phase[]): boolean {
 }
 const sum = (phases: readonly Phase[]) => phases.reduce((total, { seconds }) => total + seconds, 0)
 
-const steps = (cut: Changes, rest = '3 min') => ({
-  duty: {
-    phases: [
-      { name: 'loading', lasts: '1 min', speed: '350 rpm' },
-      { name: 'cutting', lasts: '4 min', speed: '350 rpm', ...cut },
-      { name: 'rest', lasts: rest },
-    ],
-    repeatFor: '2 h',
-  },
-})
 const late = { 'cutoff.opensAt': '118 °C', 'cutoff.reclosesAt': '80 °C' }
-const early = { 'cutoff.opensAt': '55 °C', 'cutoff.reclosesAt': '40 °C' }
 const surge = { torque: '3 N·m', every: '20 s', lasts: '4 s' }
 const JOBS: readonly (readonly [string, 'opens' | 'class', Job])[] = [
   ['the class', 'class', given({ ...late, ...steps({ torque: '8 N·m' }) })],

@@ -7,20 +7,9 @@ import { steadyLimits, runLimits } from '../../../sim/studies/limits/alone.ts'
 import { doubted } from '../../../sim/studies/limits/doubted.ts'
 import { cold, held } from '../../../sim/studies/limits/held.ts'
 import { type LimitsStudy, limitsStudy } from '../../../sim/studies/limits.ts'
-import { type Changes, demo, scenario } from '../../jobs.ts'
+import { demo, scenario } from '../../jobs.ts'
 import { seeded } from '../../seeded.ts'
-
-const steps = (cut: Changes, rest = '3 min') => ({
-  duty: {
-    phases: [
-      { name: 'loading', lasts: '1 min', speed: '350 rpm' },
-      { name: 'cutting', lasts: '4 min', speed: '350 rpm', ...cut },
-      { name: 'rest', lasts: rest },
-    ],
-    repeatFor: '2 h',
-  },
-})
-const early = { 'cutoff.opensAt': '55 °C', 'cutoff.reclosesAt': '40 °C' }
+import { early, steps } from './limitsDuty.ts'
 
 describe('the study', () => {
   const studyOf = (...asked: Parameters<typeof limitsStudy>): LimitsStudy => {
