@@ -1,18 +1,17 @@
 // Writing to a terminal: text from files is shown, and never steers it.
+import { harmless } from '../sim/harmless.ts'
 import type { Problem } from '../sim/problem.ts'
 import type { Progress } from '../sim/run.ts'
 import { type Counts, progressLine } from './progress.ts'
 
 /** Names and keys come from files: whatever would steer a terminal is shown as a box. */
-const harmless = (text: string): string =>
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is taken out.
-  text.replace(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '□')
+const shown = (text: string): string => harmless(text).replace(/[\t\r]/g, '□')
 
 /** A line for the person, on standard error. */
-export const tell = (text: string): void => void process.stderr.write(`${harmless(text)}\n`)
+export const tell = (text: string): void => void process.stderr.write(`${shown(text)}\n`)
 
 /** A line of the answer, on standard output. */
-export const say = (text: string): void => void process.stdout.write(`${harmless(text)}\n`)
+export const say = (text: string): void => void process.stdout.write(`${shown(text)}\n`)
 
 /** Every problem, with where it is. */
 export const problemLines = (file: string, problems: readonly Problem[]): string =>

@@ -1,9 +1,9 @@
 // How long a capacitor stays dangerous after the plug is out.
+import { mainsPeak } from '../parts/supply.ts'
 
 /** Volts that may be touched (IEC 60204-1, 6.2.4). V */
 export const TOUCHABLE_VOLTS = 60
-/** Mains may be 10 % high, and capacitors hold 20 % more than is printed (common practice). */
-const HIGH_MAINS = 1.1
+/** Capacitors hold 20 % more than is printed (common practice). */
 const LARGE_CAPACITOR = 1.2
 
 /** Seconds in which a capacitor (F) falls from `volts` to 60 V through a resistor (Ω): R C ln(V/60). */
@@ -12,4 +12,4 @@ export const dischargeTime = (capacitance: number, resistance: number, volts: nu
 
 /** The same at its worst behind a rectifier on mains of `lineVolts`: mains 10 % high, 20 % more capacitance than printed. */
 export const longestDischarge = (capacitance: number, resistance: number, lineVolts: number): number =>
-  dischargeTime(LARGE_CAPACITOR * capacitance, resistance, Math.SQRT2 * HIGH_MAINS * lineVolts)
+  dischargeTime(LARGE_CAPACITOR * capacitance, resistance, mainsPeak(lineVolts))

@@ -1,9 +1,7 @@
 // A slack belt: how tight it would have to be, and whether belt and bearing stand that.
-import { shaftPull } from '../belting/grip.ts'
-import { smallWrap } from '../belting/geometry.ts'
+import { beltFaults, builtStages } from '../drive/limits.ts'
 import { greatestShaftPull, USUAL_BEARING } from '../handbook/bearing.ts'
-import { slipStages, stagesOf } from '../parts/belt.ts'
-import { BELT_SECTIONS } from '../handbook/beltSections.ts'
+import { type Belt, slipStages, stagesOf } from '../parts/belt.ts'
 import { writeQuantity } from '../quantity.ts'
 import type { Case } from './case.ts'
 import type { Pulled } from './levers.ts'
@@ -24,8 +22,7 @@ export interface Tension {
 export function tension({ job, work, motorSpeed }: Case): Tension | null {
   const { belt } = job.parts
   const slip = slipStages(belt)
-  if (!slip || belt.section === undefined || belt.section === 'not said') return null
-  const { stands, ribs } = BELT_SECTIONS[belt.section]
+  if (!slip) return null
   // One figure says what all stages carry: the one that lifts off most decides.
   const carries = Math.max(
     ...slip.map(
@@ -33,20 +30,16 @@ export function tension({ job, work, motorSpeed }: Case): Tension | null {
         IN_HAND * work.peak + mass * (perSpeed * motorSpeed) ** 2 * grip * lever,
     ),
   )
-  const stages = stagesOf(belt).map(({ driving, driven, centres, turns }, stage) => {
-    const { grip, lever } = slip[stage]
-    const strand = carries / (grip * lever)
-    return {
-      strand,
-      tight: strand + work.mean / lever / 2,
-      shafts: shaftPull(strand, smallWrap(driving, driven, centres)),
-      most: greatestShaftPull(USUAL_BEARING, motorSpeed * turns),
-    }
-  })
-  if (stages.some(({ tight, shafts, most }) => tight > stands * (belt.ribs ?? ribs) || shafts > most))
-    return null
-  const { strand, shafts } = stages.reduce((a, b) => (b.shafts > a.shafts ? b : a))
-  return { carries, strand, shafts }
+  const tight: Belt = { ...belt, carries, carriesAt: undefined }
+  const turns = stagesOf(tight).map((stage) => stage.turns)
+  const strands = slipStages(tight)!.map(({ installed }) => installed)
+  const pulls = builtStages(tight, motorSpeed).map(({ pull }) => pull!)
+  const isTooMuch =
+    beltFaults(tight, motorSpeed, work.mean).some(({ kind }) => kind === 'load') ||
+    pulls.some((pull, stage) => pull > greatestShaftPull(USUAL_BEARING, motorSpeed * turns[stage]))
+  if (isTooMuch) return null
+  const hardest = pulls.indexOf(Math.max(...pulls))
+  return { carries, strand: strands[hardest], shafts: pulls[hardest] }
 }
 
 /** The belt tightened, where belt and bearing stand it. */

@@ -1,8 +1,8 @@
 // What a belt itself stands: wrap, smallest pulley, belt and rim speed, room between the shafts, pull on them.
 import { beltLength, beltSpeed, smallWrap } from '../belting/geometry.ts'
 import { shaftPull } from '../belting/grip.ts'
-import { BALANCED_SPEED, BELT_SECTIONS, CAST_RIM_SPEED, LEAST_WRAP } from '../handbook/beltSections.ts'
-import { type Belt, type Stage, slipStages, stagesOf } from '../parts/belt.ts'
+import { BALANCED_SPEED, CAST_RIM_SPEED, LEAST_WRAP } from '../handbook/beltSections.ts'
+import { type Belt, sectionOf, type Stage, slipStages, stagesOf } from '../parts/belt.ts'
 
 export type BeltLimit =
   | 'touch'
@@ -39,8 +39,7 @@ export const STEEPEST = 6
 const CLEARANCE = 0.005
 
 /** The smallest pulley of the belt said, m; 0 where none is said. */
-export const smallestOf = (belt: Belt): number =>
-  belt.section === undefined || belt.section === 'not said' ? 0 : BELT_SECTIONS[belt.section].smallest
+export const smallestOf = (belt: Belt): number => sectionOf(belt)?.smallest ?? 0
 
 /** The stages of a belt with the motor at a speed, rad/s. */
 export function builtStages(belt: Belt, motor: number): readonly BuiltStage[] {
@@ -66,8 +65,9 @@ const given = (belt: Belt, index: number, stages: readonly Stage[]): number | nu
 /** Pull of each stage's tight strand with a torque of the spindle, N, and what the belt stands; null: not known. */
 function strands(belt: Belt, torque: number): readonly { pull: number; stands: number }[] | null {
   const stages = slipStages(belt)
-  if (!stages || belt.section === undefined || belt.section === 'not said') return null
-  const { stands, ribs } = BELT_SECTIONS[belt.section]
+  const section = sectionOf(belt)
+  if (!stages || !section) return null
+  const { stands, ribs } = section
   return stages.map(({ installed, lever }) => ({
     pull: installed + torque / lever / 2,
     stands: stands * (belt.ribs ?? ribs),

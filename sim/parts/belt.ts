@@ -4,7 +4,7 @@ import { capstan } from '../belting/grip.ts'
 import { centresFor, leastCentres, smallWrap } from '../belting/geometry.ts'
 import { type SlipStage, slipStage } from '../belting/slip.ts'
 import { choiceOr, quantity, quantityOr } from '../field.ts'
-import { BELT_SECTIONS } from '../handbook/beltSections.ts'
+import { BELT_SECTIONS, type BeltSection } from '../handbook/beltSections.ts'
 
 const diameter = { dimension: 'length', low: '5 mm', high: '3 m', below: 'too small for a pulley' } as const
 
@@ -213,11 +213,15 @@ export function stagesOf(belt: Belt): readonly Stage[] {
   ]
 }
 
+/** The section of a belt; null where nobody said which it is. */
+export const sectionOf = ({ section }: Pick<Belt, 'section'>): BeltSection | null =>
+  section === undefined || section === 'not said' ? null : BELT_SECTIONS[section]
+
 /** The stages that may slip, or null: no section said, teeth, or no torque known that they carry. */
 export function slipStages(belt: Belt): readonly SlipStage[] | null {
-  if (belt.section === undefined || belt.section === 'not said' || belt.carries === undefined) return null
-  const { groove, mass, friction, ribs, toothed } = BELT_SECTIONS[belt.section]
-  if (toothed) return null
+  const section = sectionOf(belt)
+  if (section === null || section.toothed || belt.carries === undefined) return null
+  const { groove, mass, friction, ribs } = section
   const { carries } = belt
   return stagesOf(belt).map(({ driving, driven, centres, turns, torque }) =>
     slipStage(

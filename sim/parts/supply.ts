@@ -93,12 +93,18 @@ export interface LumpyScale {
   readonly speed: number
 }
 
+/** Mains may be a tenth high (common practice). */
+const HIGH_MAINS = 1.1
+
+/** Peak of the mains at their highest, V, from the volts they are called by. */
+export const mainsPeak = (lineVolts: number): number => Math.SQRT2 * HIGH_MAINS * lineVolts
+
 /**
  * Volts that may stand between a wire of the motor and earth, V: a battery's own; of what is rectified from the mains
  * their peak at a tenth over, whatever the knob says. A transformer inside would make it less; nobody knows of one.
  */
 export const liveVolts = ({ kind, volts, lineVolts }: Supply): number =>
-  kind === 'battery' ? volts : Math.max(volts, Math.SQRT2 * 1.1 * lineVolts)
+  kind === 'battery' ? volts : Math.max(volts, mainsPeak(lineVolts))
 
 /** Most volts the supply can hold at a current i (A). Of AC the mean is nothing: magnets make no torque of it. V. */
 export const ceiling = (supply: Supply, i: number): number =>

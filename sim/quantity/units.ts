@@ -33,6 +33,10 @@ const ounces = 'oz ozf ounce ounces'
 const celsius = '°c c degc celsius degreec degreesc degreecelsius degreescelsius degcelsius centigrade'
 const fahrenheit = '°f f degf fahrenheit degreef degreesf degreefahrenheit degreesfahrenheit degfahrenheit'
 
+// Speeds in a straight line and feeds are both told so.
+const perSecond = unit('m/s', 'm/s m/sec meters/second metres/second')
+const perMinute = unit('m/min', 'm/min metre/min meter/min metres/min meters/min', { over: 60 })
+
 /** Dimension → its name, examples and units. Sources of the factors: see the constants above. */
 export const table: Readonly<Record<Dimension, Entry>> = {
   time: {
@@ -130,8 +134,8 @@ export const table: Readonly<Record<Dimension, Entry>> = {
     name: 'a straight-line speed',
     examples: ['4000 ft/min', '20 m/s'],
     units: [
-      unit('m/s', 'm/s m/sec meters/second metres/second'),
-      unit('m/min', 'm/min metre/min meter/min metres/min meters/min', { over: 60 }),
+      perSecond,
+      perMinute,
       unit('ft/min', 'ft/min fpm sfm sfpm feet/min feet/minute', { times: foot / 60 }),
       unit('mph', 'mph mi/h mile/h miles/hour milesperhour', { times: mile / 3600 }),
       unit('km/h', 'km/h kmh km/hr kph kmph', { times: 1000, over: 3600 }),
@@ -141,10 +145,10 @@ export const table: Readonly<Record<Dimension, Entry>> = {
     name: 'a feed',
     examples: ['12 in/min', '300 mm/min'],
     units: [
-      unit('m/s', 'm/s m/sec meters/second metres/second'),
+      perSecond,
       unit('mm/min', 'mm/min mmpm millimeters/minute millimetres/minute', { over: 60_000 }),
       unit('in/min', 'in/min ipm inch/min inches/min inches/minute', { times: inch / 60 }),
-      unit('m/min', 'm/min metre/min meter/min metres/min meters/min', { over: 60 }),
+      perMinute,
       unit('mm/s', 'mm/s mm/sec', { over: 1000 }),
       unit('ft/min', 'ft/min fpm feet/min feet/minute', { times: foot / 60 }),
     ],

@@ -5,7 +5,7 @@ import { finish, run } from '../../sim/run.ts'
 import { simulate } from '../sim/physics/spice.ts'
 import { plantNetlist } from '../sim/physics/spicePlant.ts'
 import type { Campaign } from './campaign.ts'
-import { pageOf } from './pageOf.ts'
+import { pageOf } from '../pageOf.ts'
 import { randomJob, randomScenario } from './randomJob.ts'
 
 /** How long a job is followed, s. */

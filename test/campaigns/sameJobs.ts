@@ -4,7 +4,7 @@ import { HEAT_NUMBERS } from '../../sim/identify/heatPath.ts'
 import type { Job } from '../../sim/job.ts'
 import type { Parts } from '../../sim/plant.ts'
 import type { Chance } from '../seeded.ts'
-import { ratioOf } from './pageOf.ts'
+import { ratioOf } from '../pageOf.ts'
 
 /** The job to be changed, and the change: they must run alike, `later` (s) apart. null: nothing to change here. */
 export interface Pair {

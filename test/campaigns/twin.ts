@@ -4,7 +4,7 @@ import { finish, run } from '../../sim/run.ts'
 import { onePage, type PageRun } from '../onePagePlant.ts'
 import { seeded } from '../seeded.ts'
 import { type Campaign, told, type Trial } from './campaign.ts'
-import { pageOf } from './pageOf.ts'
+import { pageOf } from '../pageOf.ts'
 import { randomJob, randomScenario } from './randomJob.ts'
 
 /** How long a job is followed, s; the page is slow. */

@@ -1,7 +1,6 @@
 // The changes that give a scenario another belt, and the job it then is.
-import { BELT_SECTIONS } from '../../handbook/beltSections.ts'
 import type { Job } from '../../job.ts'
-import { type Belt, hasJackshaft, slipStages, stagesOf } from '../../parts/belt.ts'
+import { type Belt, hasJackshaft, sectionOf, slipStages, stagesOf } from '../../parts/belt.ts'
 import { toUnit, writeQuantity } from '../../quantity.ts'
 import { read } from '../../read.ts'
 import type { Scenario, Variant } from '../../scenario.ts'
@@ -81,5 +80,4 @@ export function asTight(scenario: Scenario, belt: Belt, changes: Changes): Chang
 }
 
 /** True where toothed pulleys are needed, which come by teeth and not by inches. */
-export const isToothed = ({ section }: Belt): boolean =>
-  section !== undefined && section !== 'not said' && BELT_SECTIONS[section].toothed
+export const isToothed = (belt: Belt): boolean => sectionOf(belt)?.toothed ?? false

@@ -1,7 +1,7 @@
 // A job as the one-page plant takes it: its numbers by their short names, phases at the motor's speed.
-import type { Job } from '../../sim/job.ts'
-import type { Phase } from '../../sim/duty.ts'
-import type { PageNumbers, PagePhase } from '../onePagePlant.ts'
+import type { Job } from '../sim/job.ts'
+import type { Phase } from '../sim/duty.ts'
+import type { PageNumbers, PagePhase } from './onePagePlant.ts'
 
 const FLUX = { ferrite: -0.002, NdFeB: -0.0011, AlNiCo: -0.0002 } as const
 const MODE = { 'fixed voltage': 'open', 'sag compensation': 'sag', 'speed feedback': 'tach' } as const
