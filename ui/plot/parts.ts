@@ -1,5 +1,5 @@
 // Pieces of page around the charts: heading with unit and table button, table, readouts above a narrow chart, heat key.
-import { html, nothing, svg, type TemplateResult } from 'lit'
+import { html, nothing, type TemplateResult } from 'lit'
 import { show, told } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Table } from './chart.ts'
@@ -75,9 +75,3 @@ export const heatKey = (units: Units): TemplateResult => html`
     <i style="background: ${heatGradient()}"></i>
     ${told(HEAT_STOPS_C[HEAT_STOPS_C.length - 1], 'temperature', units)}
   </span>`
-
-/** Pointers to both sides of the scrubber's time. */
-export const pointer = (side: 'left' | 'right'): TemplateResult => html`
-  <svg width="7" height="9" viewBox="0 0 7 9" aria-hidden="true">
-    ${side === 'left' ? svg`<path d="M7,0V9L0,4.5Z" />` : svg`<path d="M0,0V9L7,4.5Z" />`}
-  </svg>`

@@ -20,10 +20,11 @@ import { formStyle } from '../edit/formStyle.ts'
 import '../edit/quantityField.ts'
 import { wish } from '../events.ts'
 import { drag } from '../plot/drag.ts'
+import { handle } from '../plot/handle.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
-import { heading, pointer, tableOf } from '../plot/parts.ts'
+import { heading, tableOf } from '../plot/parts.ts'
 import { type TorqueDrawing, torqueDrawing } from '../plot/torqueChart.ts'
 import { askedPoints, torqueKey } from '../plot/torqueLines.ts'
 import { toUnit } from '../../sim/quantity.ts'
@@ -123,11 +124,9 @@ export class AgainstZone extends LitElement {
     const { width, k } = this.measured
     const asked = askedPoints(job).map(({ speed }) => speed)
     const speed = Math.min(fastest, at ?? (asked.length > 0 ? Math.min(...asked) : 0))
-    const middle = Math.min(width - HALF * k, Math.max(HALF * k, drawing.x(speed)))
     const rpm = told(speed, 'angular speed', units)
     const read = drawing.read(speed)
     const key = (event: KeyboardEvent) => {
-      if (event.altKey || event.ctrlKey || event.metaKey) return
       const to = torqueKey(event.key, event.shiftKey, speed, fastest, asked)
       if (to === undefined) return
       event.preventDefault()
@@ -141,9 +140,12 @@ export class AgainstZone extends LitElement {
     }
     return html`<div class="chart" @pointerdown=${follow} @mousedown=${(event: Event) => event.preventDefault()}>
         <svg role="img" aria-label=${drawing.words} width=${width} height=${drawing.height + 30 * k}>${drawing.drawn}<g class="cross">${at === null ? svg`` : drawing.cross(speed)}</g></svg>
-        <div class="handle" role="slider" tabindex="0" aria-label="Spindle speed looked at" aria-valuemin="0" aria-valuemax=${toUnit(fastest, 'rpm')}
-          aria-valuenow=${toUnit(speed, 'rpm')} aria-valuetext="${rpm}. ${read}" style="left: ${middle}px; top: ${drawing.height + 2}px"
-          @keydown=${key}>${pointer('left')}${rpm}${pointer('right')}</div>
+        ${handle({
+          ...{ label: 'Spindle speed looked at', text: `${rpm}. ${read}`, shown: rpm },
+          ...{ low: 0, high: toUnit(fastest, 'rpm'), now: toUnit(speed, 'rpm') },
+          ...{ x: drawing.x(speed), top: drawing.height + 2, half: HALF * k, width },
+          onKey: key,
+        })}
       </div>
       <p class="read">At ${rpm}: ${read}.</p>`
   }

@@ -18,10 +18,12 @@ import { type Cooling, type HeatMap, mapPoint } from '../../sim/studies/map.ts'
 import type { Try } from '../change/tries.ts'
 import { wish } from '../events.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
+import { drag } from '../plot/drag.ts'
+import { handle } from '../plot/handle.ts'
 import { type MapDrawing, mapDrawing, mapKey } from '../plot/mapChart.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
-import { heading, pointer, tableOf } from '../plot/parts.ts'
+import { heading, tableOf } from '../plot/parts.ts'
 import type { Work } from '../study/work.ts'
 import { base, buttons } from '../style/base.ts'
 import { mapStyle } from './mapStyle.ts'
@@ -111,7 +113,6 @@ export class MapZone extends LitElement {
   }
 
   private key(event: KeyboardEvent, map: HeatMap, place: LookedAt): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return
     const use = this.tryOf(map, place)
     if (event.key === 'Enter' && use) {
       event.preventDefault()
@@ -128,17 +129,9 @@ export class MapZone extends LitElement {
     const { currentTarget: chart } = press
     if (press.button !== 0 || !(chart instanceof HTMLElement)) return
     chart.querySelector<HTMLElement>('.handle')?.focus({ preventScroll: true })
-    const move = (event: PointerEvent) => {
-      const { left, top } = chart.getBoundingClientRect()
-      this.at = { panel, ...drawing.at(event.clientX - left, event.clientY - top) }
-    }
-    const stop = new AbortController()
-    const { signal } = stop
-    chart.setPointerCapture(press.pointerId)
-    chart.addEventListener('pointermove', move, { signal })
-    for (const end of ['pointerup', 'pointercancel'] as const)
-      chart.addEventListener(end, () => stop.abort(), { signal })
-    move(press)
+    drag(press, (x, y) => {
+      this.at = { panel, ...drawing.at(x, y) }
+    })
   }
 
   private panel(map: HeatMap, n: number) {
@@ -157,7 +150,6 @@ export class MapZone extends LitElement {
         ? markWords(map, panel, 0, units)
         : ''
     const use = looked ? this.tryOf(map, place) : null
-    const middle = Math.min(drawing.width - HALF * k, Math.max(HALF * k, drawing.x(speed)))
     const short = `${told(speed, 'angular speed', units)}, ${told(torque, 'torque', units)}`
     return html`<div>
       ${heading({ title, unit: n === 0 ? 'as it is' : '', hint: '', left: 0 }, this.open[n] ?? false, () => {
@@ -167,10 +159,16 @@ export class MapZone extends LitElement {
         @mousedown=${(event: Event) => event.preventDefault()}>
         <svg role="img" aria-label=${panelSentence(map, panel, units)} width=${drawing.width} height=${drawing.height}>${drawing.drawn}<g
           class="cross">${looked ? drawing.cross(speed, torque) : svg``}</g></svg>
-        <div class="handle" role="slider" tabindex="0" aria-label="Speed and torque looked at, ${title}"
-          aria-valuemin=${map.speeds[0]} aria-valuemax=${map.speeds[map.speeds.length - 1]} aria-valuenow=${speed}
-          aria-valuetext=${said === '' ? short : said} style="left: ${middle}px; top: ${drawing.bottom + 50 * k}px"
-          @keydown=${(event: KeyboardEvent) => this.key(event, map, place)}>${pointer('left')}${short}${pointer('right')}</div>
+        ${handle({
+          ...{
+            label: `Speed and torque looked at, ${title}`,
+            text: said === '' ? short : said,
+            shown: short,
+          },
+          ...{ low: map.speeds[0], high: map.speeds[map.speeds.length - 1], now: speed },
+          ...{ x: drawing.x(speed), top: drawing.bottom + 50 * k, half: HALF * k, width: drawing.width },
+          onKey: (event) => this.key(event, map, place),
+        })}
       </div>
       <div class="row"><span class="under">${said}</span>
         ${use ? html`<button class="act" @click=${() => wish(this, use.wish)}>${use.label}</button>` : nothing}</div>

@@ -15,11 +15,12 @@ import { edgesOf } from '../plot/dutyEdges.ts'
 import { tell, type Part } from '../plot/events.ts'
 import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
+import { handle } from '../plot/handle.ts'
 import { readoutMark } from '../plot/layers/readout.ts'
 import { scrubberMark } from '../plot/layers/scrubber.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
-import { heading, heatKey, namesLine, pointer, readingsLine, tableOf } from '../plot/parts.ts'
+import { heading, heatKey, namesLine, readingsLine, tableOf } from '../plot/parts.ts'
 import { type Ribbons, ribbons } from '../plot/ribbons.ts'
 import type { Shown } from '../plot/shown.ts'
 import { speedChart } from '../plot/speedChart.ts'
@@ -138,7 +139,6 @@ export class OverTime extends LitElement {
   }
 
   private scrubByKey(event: KeyboardEvent, { active, end }: View): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return
     const events = active.trace.marks
       .filter(({ kind }) => kind === 'opens' || kind === 'recloses')
       .map(({ t }) => t)
@@ -234,16 +234,22 @@ export class OverTime extends LitElement {
   private renderHandle(view: View, { scales: { x, box } }: Chart): TemplateResult {
     const { active, units, end, k, width } = view
     const { at } = this
-    const middle = Math.min(
-      width - HALF_HANDLE * k,
-      Math.max(HALF_HANDLE * k, Math.min(box.right, Math.max(box.left, x(at)))),
-    )
     const speed = told(Math.max(0, valueAt(active.trace, 'spindle', at)), 'angular speed', units)
     const heat = told(valueAt(active.trace, 'switchC', at), 'temperature', units)
-    return html`<div class="handle" role="slider" tabindex="0" aria-label="Moment of the job"
-      aria-valuemin="0" aria-valuemax=${Math.round(end)} aria-valuenow=${Math.round(at)}
-      aria-valuetext="${exactWords(at)}, spindle ${speed}, switch ${heat}"
-      style="left: ${middle}px; top: ${box.bottom + 6}px"
-      @keydown=${(event: KeyboardEvent) => this.scrubByKey(event, view)}>${pointer('left')}${exactClock(at)}${pointer('right')}</div>`
+    return handle({
+      ...{
+        label: 'Moment of the job',
+        text: `${exactWords(at)}, spindle ${speed}, switch ${heat}`,
+        shown: exactClock(at),
+      },
+      ...{ low: 0, high: Math.round(end), now: Math.round(at) },
+      ...{
+        x: Math.min(box.right, Math.max(box.left, x(at))),
+        top: box.bottom + 6,
+        half: HALF_HANDLE * k,
+        width,
+      },
+      onKey: (event) => this.scrubByKey(event, view),
+    })
   }
 }

@@ -9,10 +9,11 @@ import type { RatioStudy } from '../../sim/studies/ratio.ts'
 import type { Try } from '../change/tries.ts'
 import { wish } from '../events.ts'
 import { drag } from '../plot/drag.ts'
+import { handle } from '../plot/handle.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
-import { heading, pointer, tableOf } from '../plot/parts.ts'
+import { heading, tableOf } from '../plot/parts.ts'
 import { type RatioDrawing, ratioDrawing } from '../plot/ratioChart.ts'
 import { atRatio, ratioKey } from '../plot/ratioCurves.ts'
 import type { Series } from '../plot/shown.ts'
@@ -88,7 +89,6 @@ export class RatioZone extends LitElement {
   }
 
   private key(event: KeyboardEvent, study: RatioStudy, ratio: number, { scale }: RatioDrawing): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return
     const use = this.tryOf(study, ratio)
     if (event.key === 'Enter' && use) {
       event.preventDefault()
@@ -113,16 +113,17 @@ export class RatioZone extends LitElement {
     const { width, k } = this.measured
     const ratio = Math.min(drawing.scale.high, Math.max(drawing.scale.low, this.at ?? study.present.ratio))
     const use = this.at === null ? null : this.tryOf(study, ratio)
-    const middle = Math.min(width - HALF * k, Math.max(HALF * k, drawing.scale.x(ratio)))
     const said = this.words(study, ratio)
     return html`<div class="chart" @pointerdown=${(event: PointerEvent) => this.follow(event, drawing)}
         @mousedown=${(event: Event) => event.preventDefault()}>
         <svg role="img" aria-label="${windowSentence(study, this.units)} ${presentSentence(study, this.units)}" width=${width}
           height=${drawing.height + 30 * k}>${drawing.drawn}<g class="cross">${this.at === null ? svg`` : drawing.cross(ratio)}</g></svg>
-        <div class="handle" role="slider" tabindex="0" aria-label="Ratio looked at" aria-valuemin=${drawing.scale.low}
-          aria-valuemax=${drawing.scale.high} aria-valuenow=${ratio} aria-valuetext=${said}
-          style="left: ${middle}px; top: ${drawing.height + 2}px"
-          @keydown=${(event: KeyboardEvent) => this.key(event, study, ratio, drawing)}>${pointer('left')}${ratioText(ratio)}${pointer('right')}</div>
+        ${handle({
+          ...{ label: 'Ratio looked at', text: said, shown: ratioText(ratio) },
+          ...{ low: drawing.scale.low, high: drawing.scale.high, now: ratio },
+          ...{ x: drawing.scale.x(ratio), top: drawing.height + 2, half: HALF * k, width },
+          onKey: (event) => this.key(event, study, ratio, drawing),
+        })}
       </div>
       <div class="row"><span>${said}</span>
         ${use ? html`<button class="act" @click=${() => wish(this, use.wish)}>${use.label}</button>` : nothing}</div>`
