@@ -70,7 +70,8 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     else if (reply.kind !== 'cancelled')
       store.change((state) => ({ ...state, stopped: `The calculation was lost: ${reply.why}.` }))
     setWorking(id, null)
-    watchSlow()
+    if (store.state.stopped === null) askMissing()
+    else watchSlow()
   }
 
   const arrived = (id: string, { text, job, key, reading, trace, figures, skipping }: Result) =>
@@ -80,26 +81,37 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
       return id === state.chosen ? withView(next, result, !state.results.has(id) && state.moment === 0) : next
     })
 
-  /** Asks for every answer that is not there, and for none twice. */
-  const refresh = () => {
+  /** What has been read and is asked. */
+  const open = () => {
     const { state } = store
-    const open = entriesOf(state).flatMap((entry) => {
+    return entriesOf(state).flatMap((entry) => {
       const reading = state.readings.get(entry.id)
       const key = state.asked.get(entry.id)
       return reading?.ok && key !== undefined ? [{ entry, reading, key }] : []
     })
+  }
+
+  /** Asks for the chosen answer if it is not there, else for the others: on two cores they would hold it up. */
+  const askMissing = () => {
+    const { chosen, results } = store.state
+    const missing = open().filter(
+      ({ entry, key }) => !asking.has(entry.id) && results.get(entry.id)?.key !== key,
+    )
+    const first = missing.find(({ entry }) => entry.id === chosen)
+    if (first) void ask(first.entry, first.reading, first.key)
+    else if (!asking.has(chosen)) for (const { entry, reading, key } of missing) void ask(entry, reading, key)
+    watchSlow()
+  }
+
+  /** Asks for every answer that is not there, and for none twice. */
+  const refresh = () => {
+    const asked = open()
     for (const id of [...asking.keys()])
-      if (!open.some(({ entry, key }) => entry.id === id && asking.get(id)?.key === key)) {
+      if (!asked.some(({ entry, key }) => entry.id === id && asking.get(id)?.key === key)) {
         drop(id)
         setWorking(id, null)
       }
-    // The newest request goes first: the chosen one is asked for last.
-    const order = open.sort(
-      (a, b) => Number(a.entry.id === state.chosen) - Number(b.entry.id === state.chosen),
-    )
-    for (const { entry, reading, key } of order)
-      if (!asking.has(entry.id) && state.results.get(entry.id)?.key !== key) void ask(entry, reading, key)
-    watchSlow()
+    askMissing()
   }
 
   const follow = () => {

@@ -3,6 +3,7 @@ import { transfer } from 'comlink'
 import { carryOut } from '../sim/carryOut.ts'
 import type { Progress } from '../sim/run.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
+import { nextTask } from './nextTask.ts'
 
 /** How work is paced: a clock in ms, and a breath in which waiting messages are delivered. */
 export interface Pace {
@@ -11,23 +12,13 @@ export interface Pace {
 }
 
 /** A slice of work, ms: a cancel waits no longer than this and the step at hand. */
-export const SLICE = 40
+export const SLICE = 10
+/** Progress is told no more often, ms: each time the page is drawn anew. */
+export const TELL = 40
 
-/** A breath is a message to oneself: it goes behind those already waiting, and no timer holds it up. */
-const ownPace: Pace = {
-  now: () => performance.now(),
-  breathe: () =>
-    new Promise((resolve) => {
-      const { port1, port2 } = new MessageChannel()
-      port1.onmessage = () => {
-        port1.close()
-        resolve()
-      }
-      port2.postMessage(null)
-    }),
-}
+const ownPace: Pace = { now: () => performance.now(), breathe: nextTask }
 
-/** Does a task. Tells its progress once a slice; ends 'cancelled' at the first breath after the signal. Never rejects. */
+/** Does a task. Tells its progress after a slice, every `TELL` ms; ends 'cancelled' at the first breath after the signal. Never rejects. */
 export async function work(
   signal: AbortSignal,
   task: Task,
@@ -36,12 +27,16 @@ export async function work(
 ): Promise<Reply> {
   try {
     const steps = await stepsOf(task)
+    let told = -Infinity
     while (!signal.aborted) {
-      const until = pace.now() + SLICE
+      const from = pace.now()
       let next = steps.next()
-      while (!next.done && pace.now() < until) next = steps.next()
+      while (!next.done && pace.now() < from + SLICE) next = steps.next()
       if (next.done) return next.value
-      onProgress(next.value)
+      if (from >= told + TELL) {
+        onProgress(next.value)
+        told = from
+      }
       await pace.breathe()
     }
     return { kind: 'cancelled' }

@@ -11,7 +11,7 @@ import { againstOld } from '../../sim/rival/picture.ts'
 import { finish, type Progress } from '../../sim/run.ts'
 import { ratioStudy } from '../../sim/studies/ratio.ts'
 import type { Service, Task } from '../../workers/contract.ts'
-import { buffersIn, type Pace, SLICE, service, work } from '../../workers/serve.ts'
+import { buffersIn, type Pace, SLICE, service, TELL, work } from '../../workers/serve.ts'
 import { example } from '../ui/demo.ts'
 import { endless, reference, short } from './jobs.ts'
 
@@ -83,13 +83,24 @@ it('tells its progress forwards, up to the end', async () => {
     { kind: 'check', job: reference('shaft-fan', 'precise').job, until: 300 },
   ] as const) {
     const told: Progress[] = []
-    await work(never, task, (progress) => told.push(progress), paced(SLICE).pace)
+    await work(never, task, (progress) => told.push(progress), paced(TELL).pace)
     const shares = told.map(({ t, of }) => t / of)
     expect(told.length).toBeGreaterThan(20)
     expect(shares).toEqual(shares.toSorted((a, b) => a - b))
     expect(shares.at(-1)).toBeGreaterThan(0.9)
     expect(shares.at(-1)).toBeLessThanOrEqual(1)
   }
+})
+
+it('tells it no more often than that', async () => {
+  const told: number[] = []
+  const { pace, count } = paced(SLICE / 2, () => {})
+  const { job } = reference('shaft-fan', 'precise')
+  await work(never, { kind: 'run', job }, () => told.push(count.looks * (SLICE / 2)), pace)
+  const gaps = told.slice(1).map((ms, n) => ms - told[n])
+  expect(gaps.length).toBeGreaterThan(5)
+  expect(Math.min(...gaps)).toBeGreaterThanOrEqual(TELL)
+  expect(Math.max(...gaps)).toBeLessThan(TELL + 3 * SLICE)
 })
 
 it.each(['run', 'check'] as const)('a %s taken back does no further slice', async (kind) => {
@@ -101,7 +112,7 @@ it.each(['run', 'check'] as const)('a %s taken back does no further slice', asyn
   const reply = await work(control.signal, { kind, job: endless }, (progress) => told.push(progress), pace)
   expect(reply).toEqual({ kind: 'cancelled' })
   expect(count.breaths).toBe(3)
-  expect(told).toHaveLength(3)
+  expect(told).toHaveLength(1)
 })
 
 it('one taken back beforehand takes no step', async () => {

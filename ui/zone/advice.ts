@@ -1,5 +1,5 @@
 // Zone D: what to do about it. Findings in order, each with its number and a change to try; and what a symptom means.
-import { html, LitElement, nothing, type TemplateResult } from 'lit'
+import { html, nothing, type TemplateResult } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Advice } from '../../sim/advise.ts'
 import { SYMPTOMS, type Symptom } from '../../sim/advise/symptoms/names.ts'
@@ -7,6 +7,7 @@ import { adviceWords, ALL_WELL } from '../../sim/say/advice.ts'
 import { HANDS_OFF, SYMPTOM_WORDS, suspectWords, verdictWords, worthALine } from '../../sim/say/symptoms.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import type { Work } from '../study/work.ts'
 import { base, buttons } from '../style/base.ts'
 import { adviceStyle } from './adviceStyle.ts'
@@ -16,7 +17,7 @@ import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
 
 @customElement('advice-zone')
-export class AdviceZone extends LitElement {
+export class AdviceZone extends InTurn {
   static styles = [base, buttons, secondStyle, studyStyle, adviceStyle]
 
   @property({ attribute: false }) work!: Work<Advice>

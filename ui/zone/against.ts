@@ -1,5 +1,5 @@
 // Zone G: against the old motor. A few words of its plate, both torques at the spindle, and a sentence.
-import { css, html, LitElement, nothing, type PropertyValues, svg } from 'lit'
+import { css, html, nothing, type PropertyValues, svg } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import type { Problem } from '../../sim/problem.ts'
@@ -19,6 +19,7 @@ import '../edit/choiceField.ts'
 import { formStyle } from '../edit/formStyle.ts'
 import '../edit/quantityField.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import { drag } from '../plot/drag.ts'
 import { handle } from '../plot/handle.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
@@ -41,7 +42,7 @@ const PLATE = ['kind', 'power', 'speed'] as const
 const PULLEYS = ['motorPulley', 'machinePulley'] as const
 
 @customElement('against-zone')
-export class AgainstZone extends LitElement {
+export class AgainstZone extends InTurn {
   static styles = [
     base,
     buttons,

@@ -1,5 +1,5 @@
 // Zone A's drawing: the drive line to scale at the moment looked at; its dimensions are fields.
-import { html, LitElement, nothing, type PropertyValues } from 'lit'
+import { html, nothing, type PropertyValues, type LitElement } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { guard } from 'lit/directives/guard.js'
 import { phaseAt } from '../../sim/judge.ts'
@@ -15,6 +15,7 @@ import { insetLabels } from '../drawing/insetLabels.ts'
 import { sheetOf } from '../drawing/sheet.ts'
 import { driveSentence } from '../drawing/words.ts'
 import { type FormState, field } from '../edit/field.ts'
+import { InTurn } from '../inTurn.ts'
 import { exactClock } from '../plot/time.ts'
 import type { Result } from '../store.ts'
 import { base, buttons } from '../style/base.ts'
@@ -29,7 +30,7 @@ const SHAPES: readonly PropertyKey[] = ['form', 'width', 'k']
 const PHONE = matchMedia('(max-width: 759.98px)')
 
 @customElement('drive-line')
-export class DriveLine extends LitElement {
+export class DriveLine extends InTurn {
   static styles = [base, buttons, drawingStyle, tagStyle]
 
   @property({ attribute: false }) form!: FormState

@@ -1,5 +1,5 @@
 // Work and rest: how long a cut goes, how long to rest, and the card to pin on the machine. Worked out when it comes near.
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { canSentence, cutWords, limitsSentences } from '../../sim/say/limits.ts'
@@ -8,6 +8,7 @@ import { limitRows } from '../../sim/say/limitsReport.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { LimitsStudy } from '../../sim/studies/limits.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import type { Work } from '../study/work.ts'
 import { base, buttons, selects } from '../style/base.ts'
 import './limitsCard.ts'
@@ -18,7 +19,7 @@ import { studyStyle } from './studyStyle.ts'
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
 
 @customElement('limits-zone')
-export class LimitsZone extends LitElement {
+export class LimitsZone extends InTurn {
   static styles = [
     base,
     buttons,

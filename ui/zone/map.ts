@@ -1,5 +1,5 @@
 // Zone E: minutes until the cutoff opens, at any speed and torque, with the fan and without; any point becomes a variant.
-import { html, LitElement, nothing, svg } from 'lit'
+import { html, nothing, svg } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import {
   COOLING_TITLE,
@@ -17,6 +17,7 @@ import type { Units } from '../../sim/say/units.ts'
 import { type Cooling, type HeatMap, mapPoint } from '../../sim/studies/map.ts'
 import type { Try } from '../change/tries.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { drag } from '../plot/drag.ts'
 import { handle } from '../plot/handle.ts'
@@ -47,7 +48,7 @@ interface LookedAt {
 export type MakePoint = (phase: number, speed: number, torque: number, cooling: Cooling | null) => Try
 
 @customElement('map-zone')
-export class MapZone extends LitElement {
+export class MapZone extends InTurn {
   static styles = [base, buttons, secondStyle, markStyles, frameStyles, studyStyle, mapStyle]
 
   @property({ attribute: false }) work!: Work<HeatMap>

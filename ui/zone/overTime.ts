@@ -1,5 +1,5 @@
 // Zone B: the whole job as ribbons, speed, current and temperature over one time axis, the duty, and the scrubber.
-import { html, LitElement, nothing, type PropertyValues, svg, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { guard } from 'lit/directives/guard.js'
 import { cycleSeconds, type Duty } from '../../sim/duty.ts'
@@ -7,6 +7,7 @@ import { told } from '../../sim/say/number.ts'
 import type { Log } from '../../sim/identify/log.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { valueAt } from '../../sim/trace.ts'
+import { InTurn, turn } from '../inTurn.ts'
 import type { Chart } from '../plot/chart.ts'
 import { currentChart } from '../plot/currentChart.ts'
 import { drag } from '../plot/drag.ts'
@@ -53,7 +54,7 @@ const CHARTS = [speedChart, currentChart, temperatureChart, dutyChart]
  * Tells `moment` (the scrubber moved) and `window` (another part of the job is wanted); changes neither itself.
  */
 @customElement('over-time')
-export class OverTime extends LitElement {
+export class OverTime extends InTurn {
   static override styles = [markStyles, frameStyles]
 
   /** Variants, in their order; three are drawn, two on a phone. */
@@ -105,7 +106,7 @@ export class OverTime extends LitElement {
       // Those that waited longest stay in front.
       if (!this.old.has(index)) this.old.add(index)
     }
-    if (!isGoing) setTimeout(this.drawNext)
+    if (!isGoing) void turn().then(this.drawNext)
   }
 
   private drawNext = (): void => {
@@ -114,7 +115,7 @@ export class OverTime extends LitElement {
     if (index === undefined || !view) return
     this.old.delete(index)
     this.charts = this.charts.map((chart, n) => (n === index ? CHARTS[n](view) : chart))
-    if (this.old.size > 0) setTimeout(this.drawNext)
+    if (this.old.size > 0) void turn().then(this.drawNext)
   }
 
   private turn(id: string): void {

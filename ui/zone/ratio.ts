@@ -1,5 +1,5 @@
 // Zone F: which belt ratio. Worked out when asked; any ratio becomes a variant, and pulleys to buy are offered.
-import { html, LitElement, nothing, svg } from 'lit'
+import { html, nothing, svg } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { presentSentence, whyWords, windowSentence } from '../../sim/say/ratio.ts'
@@ -8,6 +8,7 @@ import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { RatioStudy } from '../../sim/studies/ratio.ts'
 import type { Try } from '../change/tries.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import { drag } from '../plot/drag.ts'
 import { handle } from '../plot/handle.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
@@ -28,7 +29,7 @@ import { studyStyle } from './studyStyle.ts'
 const HALF = 36
 
 @customElement('ratio-zone')
-export class RatioZone extends LitElement {
+export class RatioZone extends InTurn {
   static styles = [base, buttons, secondStyle, markStyles, frameStyles, studyStyle]
 
   @property({ attribute: false }) work!: Work<RatioStudy>

@@ -1,9 +1,10 @@
 // Zone L: the report. A title block, every input with where it came from, the print, files to save, and the jobs kept.
-import { type CSSResult, html, LitElement, nothing, unsafeCSS } from 'lit'
+import { type CSSResult, html, nothing, unsafeCSS } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { guard } from 'lit/directives/guard.js'
 import { wish } from '../events.ts'
 import { drawingStyle } from '../drawing/drawingStyle.ts'
+import { InTurn } from '../inTurn.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { paperStyle } from '../print/paperStyle.ts'
 import type { State } from '../store.ts'
@@ -36,7 +37,7 @@ const dayOf = (when: Date): string =>
   when.toLocaleDateString(undefined, { day: 'numeric', month: 'long', year: 'numeric' })
 
 @customElement('report-zone')
-export class ReportZone extends LitElement {
+export class ReportZone extends InTurn {
   static styles = [
     base,
     buttons,

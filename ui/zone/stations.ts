@@ -1,18 +1,19 @@
 // The four stations along the drive: a summary each, and under the strip the panel of the one that is open.
-import { html, LitElement, nothing } from 'lit'
+import { html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { STATIONS, type Station, stationRows } from '../../sim/say/stations.ts'
 import type { FormState } from '../edit/field.ts'
 import { stationOf } from '../edit/groups.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import { base, buttons } from '../style/base.ts'
 import { stationStyle } from './stationStyle.ts'
 
 const ALL = Object.keys(STATIONS) as Station[]
 
 @customElement('station-strip')
-export class StationStrip extends LitElement {
+export class StationStrip extends InTurn {
   static styles = [base, buttons, stationStyle]
 
   @property({ attribute: false }) job: Job | null = null

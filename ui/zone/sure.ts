@@ -1,5 +1,5 @@
 // Zone H: how sure the answer is, and what to measure next.
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { fateShares, sureWords } from '../../sim/say/sure.ts'
@@ -7,6 +7,7 @@ import { estimatedWords, firstToMeasure, measureWords } from '../../sim/say/sure
 import type { Units } from '../../sim/say/units.ts'
 import type { Sure } from '../../sim/studies/sure.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
@@ -18,7 +19,7 @@ import { studyLine } from './studyLine.ts'
 import { studyStyle } from './studyStyle.ts'
 
 @customElement('sure-zone')
-export class SureZone extends LitElement {
+export class SureZone extends InTurn {
   static styles = [
     base,
     buttons,

@@ -1,5 +1,5 @@
 // Zone K: how to connect it without hurting anyone: the circuit in principle, and a checklist with its sources.
-import { css, html, LitElement, nothing } from 'lit'
+import { css, html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import type { Figures } from '../../sim/judge.ts'
@@ -8,11 +8,12 @@ import { GROUP_WORDS, WIRING_LEAD, wiringWords } from '../../sim/say/wiring.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { GROUPS, type Statement, wiringOf } from '../../sim/wiring.ts'
 import { wish } from '../events.ts'
+import { InTurn } from '../inTurn.ts'
 import { base, buttons } from '../style/base.ts'
 import './circuit.ts'
 
 @customElement('wiring-zone')
-export class WiringZone extends LitElement {
+export class WiringZone extends InTurn {
   static styles = [
     base,
     buttons,

@@ -10,7 +10,7 @@ import { misfilled } from './file.ts'
 import { notNumber } from './said.ts'
 
 /** Breaths a task may take, each after `SLICE` steps of its work. */
-const MOST_BREATHS = 20_000
+const MOST_BREATHS = 80_000
 
 /** No task of ours: plain data of a stranger. */
 const stray = (chance: Chance): unknown =>
