@@ -13,7 +13,7 @@ export interface Running {
 /** Heat left over in winding and frame, W. */
 export type Left = readonly [winding: number, frame: number]
 
-/** What stays over of the heat at two temperatures, °C, in air of `airC`: PHYSICS.md §1's balances. */
+/** What stays over of the heat at two temperatures, °C, in air of `airC`, W, written into `out`: PHYSICS.md §1's balances. */
 export function leftOver(
   winding: Winding,
   rotor: Rotor,
@@ -23,22 +23,24 @@ export function leftOver(
   { speed, amps, formFactorSquared }: Running,
   windingC: number,
   frameC: number,
+  out: [winding: number, frame: number] = [0, 0],
 ): Left {
   const frictionHeat = friction(rotor, speed) * speed
   const brushHeat = winding.brushDrop * Math.abs(amps)
   const copper = formFactorSquared * resistanceAt(winding, windingC) * amps * amps
   const inward = heat.windingToFrame * (windingC - frameC)
-  return [
+  out[0] =
     copper +
-      heat.frictionShare * frictionHeat +
-      heat.brushShare * brushHeat -
-      inward -
-      air.windingToAir * (windingC - airC),
+    heat.frictionShare * frictionHeat +
+    heat.brushShare * brushHeat -
+    inward -
+    air.windingToAir * (windingC - airC)
+  out[1] =
     (1 - heat.frictionShare) * frictionHeat +
-      (1 - heat.brushShare) * brushHeat +
-      inward -
-      air.frameToAir * (frameC - airC),
-  ]
+    (1 - heat.brushShare) * brushHeat +
+    inward -
+    air.frameToAir * (frameC - airC)
+  return out
 }
 
 /** Above this nothing settles any more: the winding has run away. °C */

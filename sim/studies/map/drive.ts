@@ -26,9 +26,9 @@ export interface WarmingDrive {
   drift(windingRate: number, frameRate: number): number
 }
 
-/** Newton's rounds at most; it is close when it moves by less than this, rad/s and share. */
+/** Newton's rounds at most; a move of less than this, rad/s and share, is the last: what is left goes by its square. */
 const ROUNDS = 60
-const CLOSE = 1e-9
+const CLOSE = 1e-5
 /** Speeds below which dry friction and drag fade out, rad/s (rotor.ts, machine.ts). */
 const FADES = 0.5
 
@@ -40,11 +40,8 @@ export function warmingDrive(plant: Plant): WarmingDrive {
   const { supply, controller, winding, rotor, machine, ratio, belt, slip } = plant
   const through = 1 / (ratio * belt.efficiency)
   const feedback = controller.holds === 'speed feedback'
-  let steepness = 0
-  // What the last speed was found with: volts lost for each rad/s more, and for each amp more.
-  let fall = 1
-  let perAmp = 0
-  let constant = 1
+  // What the last speed was found with: N·m for each rad/s more, volts lost for each rad/s and for each amp more.
+  const at = { steepness: 0.5, fall: 0.5, perAmp: 0.5, constant: 0.5 }
   const perKelvinR = resistanceAt(winding, 1) - resistanceAt(winding, 0)
   const perKelvinK = constantAt(winding, 1) - constantAt(winding, 0)
 
@@ -70,11 +67,13 @@ export function warmingDrive(plant: Plant): WarmingDrive {
       }
       const rubs = Math.tanh(w / FADES)
       drive.atShaft = load * through + rotor.dryFriction * rubs + rotor.windage * w
-      steepness = (slope * through) / ratio + (rotor.dryFriction / FADES) * (1 - rubs * rubs) + rotor.windage
+      at.steepness =
+        (slope * through) / ratio + (rotor.dryFriction / FADES) * (1 - rubs * rubs) + rotor.windage
     },
     find(asked, extra, windingC, frameC) {
       const resistance = resistanceAt(winding, windingC)
-      constant = constantAt(winding, frameC)
+      const constant = constantAt(winding, frameC)
+      at.constant = constant
       const highest = feedback ? asked : supply.volts / constant + 1
       let low = 0
       let high = highest
@@ -82,7 +81,7 @@ export function warmingDrive(plant: Plant): WarmingDrive {
       for (let n = 0; n < ROUNDS; n++) {
         drive.load(w)
         const i = (drive.atShaft + extra) / constant
-        const perSpeed = steepness / constant
+        const perSpeed = at.steepness / constant
         const most = ceiling(supply, i)
         const wished = feedback
           ? Infinity
@@ -109,14 +108,20 @@ export function warmingDrive(plant: Plant): WarmingDrive {
           : controller.holds === 'sag compensation'
             ? controller.compensation * winding.resistance
             : 0
-        perAmp = resistance - given
-        fall = perAmp * perSpeed + constant
+        at.perAmp = resistance - given
+        at.fall = at.perAmp * perSpeed + constant
         if (spare === 0 || (spare > 0 && w === highest)) return
         if (spare > 0) low = w
         else high = w
-        let next = w + spare / fall
+        let next = w + spare / at.fall
         if (!(next > low && next < high)) next = spare > 0 && next >= high ? high : (low + high) / 2
-        if (Math.abs(next - w) <= CLOSE * (1 + w)) return
+        const by = next - w
+        if (Math.abs(by) <= CLOSE * (1 + w)) {
+          drive.speed = next
+          drive.amps = i + perSpeed * by
+          drive.atShaft += at.steepness * by
+          return
+        }
         w = next
       }
     },
@@ -136,8 +141,8 @@ export function warmingDrive(plant: Plant): WarmingDrive {
       if (feedback && !drive.short) return 0
       const { amps, speed } = drive
       const lost =
-        perKelvinR * windingRate * amps + perKelvinK * frameRate * (speed - (perAmp * amps) / constant)
-      return -lost / fall
+        perKelvinR * windingRate * amps + perKelvinK * frameRate * (speed - (at.perAmp * amps) / at.constant)
+      return -lost / at.fall
     },
   }
   return drive

@@ -54,6 +54,9 @@ export function heating(plant: Plant, asked: number): Heating {
   const rising = new Float64Array(4)
   const moved = new Float64Array(4)
   const probe = new Float64Array(3)
+  // Written anew at every look: what is asked so often makes nothing to be cleared away.
+  const state = { speed: 0.5, amps: 0.5, formFactorSquared: 1.5 }
+  const over: [winding: number, frame: number] = [0.5, 0.5]
   let evaluations = 0
   let slope = 0
   /** Torque at the shaft that the change of speed takes, N·m. */
@@ -61,13 +64,15 @@ export function heating(plant: Plant, asked: number): Heating {
 
   const left = (motor: number, amps: number, windingC: number, frameC: number): Left => {
     airAt(heat, plant.fan, motor, air)
-    const running = { speed: motor, amps, formFactorSquared: lumpiness(plant, amps, motor) }
-    return leftOver(winding, rotor, heat, air, heat.air, running, windingC, frameC)
+    state.speed = motor
+    state.amps = amps
+    state.formFactorSquared = lumpiness(plant, amps, motor)
+    return leftOver(winding, rotor, heat, air, heat.air, state, windingC, frameC, over)
   }
   const warms = (y: Float64Array, motor: number, amps: number, out: Float64Array) => {
-    const [w, f] = left(motor, amps, y[0], y[1])
-    out[0] = w / heat.windingCapacity
-    out[1] = f / heat.frameCapacity
+    left(motor, amps, y[0], y[1])
+    out[0] = over[0] / heat.windingCapacity
+    out[1] = over[1] / heat.frameCapacity
     out[2] = senseRate(cutoff, y[0], y[1], y[2])
   }
   const find = (at: number, windingC: number, frameC: number) => {

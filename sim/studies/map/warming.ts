@@ -5,6 +5,7 @@ import { assemble, type Parts } from '../../plant.ts'
 import { DESTROYED_C } from '../../run.ts'
 import { advance, type Crossing } from '../../solve/advance.ts'
 import { root } from '../../solve/root.ts'
+import type { Stepper } from '../../solve/stepper.ts'
 import { balance } from '../../steady/balance.ts'
 import { type DriveLimit, driveAt } from '../../steady/drive.ts'
 import { feltC, type Warm } from '../../steady/operating.ts'
@@ -44,7 +45,7 @@ export interface Warming {
 }
 
 /** First steps, s: of a warming, and of a speed that gives way. */
-const FIRST_STEP = 20
+const FIRST_STEP = 40
 const FIRST_SLIP = 0.01
 /** Nothing that happens later than a month is looked for, s. */
 const MONTH = 30 * 86400
@@ -105,6 +106,14 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     return root(over, runs.tOld, runs.t, before, over(runs.t), 1e-6 * (runs.t - runs.tOld))
   }
 
+  /** When the winding passed its class in the last step, up to `until`, s; Infinity: not in it. From cold it only warms. */
+  function classPassed(stepper: Stepper, until: number): number {
+    const over = (t: number) => stepper.value(0, t) - limitC
+    const [before, after] = [over(stepper.tOld), over(until)]
+    if (before >= 0 || after < 0) return Infinity
+    return root(over, stepper.tOld, until, before, after, 1e-12 * (stepper.t - stepper.tOld))
+  }
+
   /** In sight of its speed, with amps to spare. */
   const cameUp = ([windingC, frameC, , w]: Float64Array) =>
     w > asked / 2 && drive.driven(asked, w, windingC, frameC) < controller.currentLimit
@@ -153,12 +162,15 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     for (let turn = 0; turn < TURNS; turn++) {
       const stepper = atLimit ? gives : runs
       const until = ramping ? rampEnds : MONTH
-      const watch = [destroyed, ...(fitted ? [opens] : []), ...(classAt === Infinity ? [passes] : [])]
+      const watch = fitted ? [destroyed, opens] : [destroyed, passes]
       const firstStep = ramping ? rampEnds : atLimit && cold.limit !== 'stall' ? FIRST_SLIP : FIRST_STEP
       stepper.start(t, atLimit ? y : y.subarray(0, 3), firstStep)
       for (;;) {
         const move = advance(stepper, until, watch)
         if (move.kind === 'failed') return end(Infinity, null)
+        if (classAt === Infinity)
+          classAt = classPassed(stepper, move.kind === 'crossing' ? move.t : stepper.t)
+        if (stays && classAt < Infinity) return end(Infinity, null)
         const gone = !atLimit && !ramping && motor.look(stepper.y[0], stepper.y[1]) ? gaveWay() : Infinity
         if (gone <= (move.kind === 'crossing' ? move.t : stepper.t)) {
           t = gone
@@ -193,10 +205,7 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
         if (what === destroyed) return end(move.t, 'burns')
         if (what === opens) return end(move.t, 'opens')
         classAt = move.t
-        if (!fitted) return end(move.t, 'class')
-        if (stays) return end(Infinity, null)
-        watch.pop()
-        stepper.start(move.t, move.y, Math.max(stepper.nextStep, FIRST_SLIP))
+        return end(move.t, 'class')
       }
     }
     return end(Infinity, null)
