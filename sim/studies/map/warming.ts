@@ -75,13 +75,19 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     motor.at(coldC, coldC)
     return drive.amps - controller.currentLimit
   }
+  /** Least torque found not to settle: with more of it nothing does either. */
+  let away = Infinity
   const settles = (torque: number): Warm | null => {
+    if (torque >= away) return null
     motor.hold(torque)
     const found = balance((windingC, frameC) => {
       motor.at(windingC, frameC)
       return motor.left(drive.speed, drive.amps, windingC, frameC)
     }, coldC)
-    if (!found || motor.at(found.windingC, found.frameC)) return null
+    if (!found || motor.at(found.windingC, found.frameC)) {
+      away = torque
+      return null
+    }
     return { ...found, switchC: feltC(cutoff, found.windingC, found.frameC) }
   }
 
