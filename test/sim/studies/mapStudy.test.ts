@@ -4,6 +4,7 @@ import { finish } from '../../../sim/run.ts'
 import { mapColumn } from '../../../sim/studies/map/column.ts'
 import { mapMarks } from '../../../sim/studies/map/marks.ts'
 import { countOf, points, stretchesOf } from '../../../sim/studies/points.ts'
+import { warming } from '../../../sim/studies/map/warming.ts'
 import { heatMap, mapPoint, mapSpec } from '../../../sim/studies/map.ts'
 import { mapLines } from '../../../sim/say/mapReport.ts'
 import { job } from '../../jobs.ts'
@@ -47,13 +48,13 @@ describe('as a study of points', () => {
     expect(map.panels[0].marks[0].seconds).toBeLessThan(map.panels[1].marks[0].seconds)
   })
 
-  it('a column says of each torque what that torque says asked alone', () => {
+  it('torques asked one after the other settle as each does asked alone', () => {
     for (const one of jobs) {
       const { parts, coolings, speeds, torques } = mapSpec(one, { speeds: 7, torques: 13 })
       for (const speed of speeds) {
-        const { seconds } = mapColumn(parts, coolings[0], speed, torques)
-        const alone = torques.map((torque) => mapPoint(parts, coolings[0], speed, torque).seconds)
-        expect([...seconds]).toEqual(alone)
+        const motor = warming(parts, speed, coolings[0])
+        const settled = torques.map((torque) => motor.settles(torque))
+        expect(settled).toEqual(torques.map((torque) => warming(parts, speed, coolings[0]).settles(torque)))
       }
     }
   })
