@@ -74,6 +74,10 @@ export const constantAt = (winding: Winding, frameC: number): number =>
 export const brushVolts = (winding: Winding, i: number): number =>
   winding.brushDrop * Math.tanh(i / BRUSH_KNEE)
 
+/** What the brushes add to the resistance where they lose so many volts: how those grow with the current. Ω */
+export const brushOhms = (winding: Winding, volts: number): number =>
+  winding.brushDrop > 0 ? (winding.brushDrop - (volts * volts) / winding.brushDrop) / BRUSH_KNEE : 0
+
 /** Inductance, measured or usual. H */
 export const inductanceOf = (winding: Winding): number =>
   winding.inductance ?? USUAL_TIME_CONSTANT * winding.resistance

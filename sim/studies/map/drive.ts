@@ -2,7 +2,7 @@
 import { slipCapacity } from '../../belting/slip.ts'
 import { wish } from '../../parts/controller.ts'
 import { ceiling } from '../../parts/supply.ts'
-import { brushVolts, constantAt, resistanceAt } from '../../parts/winding.ts'
+import { brushOhms, brushVolts, constantAt, resistanceAt } from '../../parts/winding.ts'
 import type { Plant } from '../../plant.ts'
 
 /** A drive that holds a torque; what `find` and `load` found last stands in it. */
@@ -28,7 +28,7 @@ export interface WarmingDrive {
 
 /** Newton's rounds at most; a move of less than this, rad/s and share, is the last: what is left goes by its square. */
 const ROUNDS = 60
-const CLOSE = 1e-5
+const CLOSE = 1e-6
 /** Speeds below which dry friction and drag fade out, rad/s (rotor.ts, machine.ts). */
 const FADES = 0.5
 
@@ -98,30 +98,31 @@ export function warmingDrive(plant: Plant): WarmingDrive {
             )
         const short = wished >= most
         const volts = short ? most : wished
-        const spare = volts - resistance * i - constant * w - brushVolts(winding, i)
+        const brushes = brushVolts(winding, i)
+        const spare = volts - resistance * i - constant * w - brushes
         drive.amps = i
         drive.speed = w
         drive.short = short && w < asked
-        // Volts given grow with the amps by so much; the knee of the brush drop is left to the bracket.
+        // Volts given grow with the amps by so much.
         const given = short
           ? -supply.resistance
           : controller.holds === 'sag compensation'
             ? controller.compensation * winding.resistance
             : 0
-        at.perAmp = resistance - given
+        at.perAmp = resistance - given + brushOhms(winding, brushes)
         at.fall = at.perAmp * perSpeed + constant
         if (spare === 0 || (spare > 0 && w === highest)) return
-        if (spare > 0) low = w
-        else high = w
-        let next = w + spare / at.fall
-        if (!(next > low && next < high)) next = spare > 0 && next >= high ? high : (low + high) / 2
-        const by = next - w
+        const by = spare / at.fall
         if (Math.abs(by) <= CLOSE * (1 + w)) {
-          drive.speed = next
+          drive.speed = Math.min(highest, Math.max(0, w + by))
           drive.amps = i + perSpeed * by
           drive.atShaft += at.steepness * by
           return
         }
+        if (spare > 0) low = w
+        else high = w
+        let next = w + by
+        if (!(next > low && next < high)) next = spare > 0 && next >= high ? high : (low + high) / 2
         w = next
       }
     },

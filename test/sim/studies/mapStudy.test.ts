@@ -59,6 +59,19 @@ describe('as a study of points', () => {
     }
   })
 
+  it('the line of never lies between the torques that last for good and those that end', () => {
+    for (const one of jobs) {
+      const { parts, coolings, speeds, torques } = mapSpec(one, { speeds: 7, torques: 13 })
+      for (const speed of speeds) {
+        const { seconds, never } = mapColumn(parts, coolings[0], speed, torques)
+        torques.forEach((torque, n) => {
+          if (Math.abs(torque - never) > 0.01 * torques[12])
+            expect(seconds[n] === Infinity).toBe(torque < never)
+        })
+      }
+    }
+  })
+
   it('60 × 40 with one cooling costs no more than ninety looks at the drive a point', () => {
     const { parts, coolings, speeds, torques } = mapSpec(mill)
     expect([speeds.length, torques.length]).toEqual([60, 40])
