@@ -6,7 +6,8 @@ import { type Diagnosis, diagnose } from '../sim/advise/symptoms.ts'
 import { symptomOf } from '../sim/advise/symptoms/names.ts'
 import type { Figures } from '../sim/judge.ts'
 import { adviceWords, findingWords } from '../sim/say/advice.ts'
-import { adviceLines } from '../sim/say/adviceReport.ts'
+import type { Problem } from '../sim/problem.ts'
+import { adviceLines, shownOf } from '../sim/say/adviceReport.ts'
 import { SYMPTOM_WORDS, symptomLines, verdictWords } from '../sim/say/symptoms.ts'
 import type { Units } from '../sim/say/units.ts'
 import { withVariant } from '../sim/scenario.ts'
@@ -25,6 +26,7 @@ export interface Advised {
 }
 
 const MOST_FINDINGS = 3
+const mostOf = ({ findings }: Wanted): number => (findings ? Number.POSITIVE_INFINITY : MOST_FINDINGS)
 
 /** Why words name no symptom; null: they do, or there are none. */
 export const symptomAmiss = (words: string | undefined): string | null =>
@@ -34,7 +36,7 @@ export const symptomAmiss = (words: string | undefined): string | null =>
 
 /** Advises on a job that was opened and run. */
 export function adviseOn({ scenario, variant, reading }: Opened, figures: Figures, wanted: Wanted): Advised {
-  const now = outcomeFrom(reading.job, figures)
+  const now = outcomeFrom(reading.job, figures, reading.motor.bench.flywheelDiameter)
   const advice = drive(advise(scenario, { variant, now, measure: wanted.findings }), 'Trying cures')
   if (!advice.ok) throw new Error('A job that was run does not read.')
   const seen = wanted.symptom === undefined ? null : symptomOf(wanted.symptom)
@@ -44,14 +46,21 @@ export function adviseOn({ scenario, variant, reading }: Opened, figures: Figure
 }
 
 /** Line by line, for the report. */
-export const advisedLines = (
-  { advice, diagnosis }: Advised,
-  { findings }: Wanted,
-  units: Units,
-): string[] => [
+export const advisedLines = ({ advice, diagnosis }: Advised, wanted: Wanted, units: Units): string[] => [
   ...(diagnosis ? [...symptomLines(diagnosis, units).map((line) => `  ${line}`), ''] : []),
-  ...adviceLines(adviceWords(advice, units), findings ? undefined : MOST_FINDINGS),
+  ...adviceLines(adviceWords(advice, units), mostOf(wanted)),
 ]
+
+/** The notes that no finding tells in the same words: nothing is said twice. */
+export function notesLeft(
+  { advice }: Advised,
+  notes: readonly Problem[],
+  wanted: Wanted,
+  units: Units,
+): readonly Problem[] {
+  const shown = shownOf(adviceWords(advice, units), mostOf(wanted))
+  return notes.filter(({ wrong }) => !shown.some(({ text }) => text.includes(wrong)))
+}
 
 /** As data, each finding with its words. */
 export const advisedData = ({ advice, diagnosis }: Advised, units: Units) => ({

@@ -12,10 +12,21 @@ import { csvLines } from '../sim/say/csv.ts'
 import { sumText } from '../sim/say/cut.ts'
 import { jobReport } from '../sim/say/report.ts'
 import type { Units } from '../sim/say/units.ts'
+import { wiringLead } from '../sim/say/wiring.ts'
+import { wiringData, wiringLines } from '../sim/say/wiringReport.ts'
 import type { Scenario, Variant } from '../sim/scenario.ts'
 import type { Sure } from '../sim/studies/sure.ts'
 import type { Trace } from '../sim/trace.ts'
-import { type Advised, adviseOn, advisedData, advisedLines, symptomAmiss, type Wanted } from './advice.ts'
+import { type Statement, wiringOf } from '../sim/wiring.ts'
+import {
+  type Advised,
+  adviseOn,
+  advisedData,
+  advisedLines,
+  notesLeft,
+  symptomAmiss,
+  type Wanted,
+} from './advice.ts'
 import { doubtOn } from './doubt.ts'
 import { DEMO, openJob, titleOf } from './open.ts'
 import { type Command, command, refused, SHARED } from './options.ts'
@@ -27,6 +38,7 @@ const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill de
   --cross-check     runs the start with a second, unrelated method and prints the largest difference
   --sure            with the doubt: two hundred likely readings are run, and the answer follows them
   --findings        everything to do about it, and what to measure; else the three most urgent
+  --wiring          the checklist for wiring and safety, each line with its source
   --symptom WORDS   what it does ("trips after 20 minutes"): what may be behind it, and how to tell
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening
 ${SHARED}
@@ -39,6 +51,7 @@ const OWN = {
   until: { type: 'string' },
   sure: { type: 'boolean' },
   findings: { type: 'boolean' },
+  wiring: { type: 'boolean' },
   symptom: { type: 'string' },
 } as const
 
@@ -52,6 +65,7 @@ interface Options {
   readonly until: number | undefined
   readonly units: Units
   readonly wanted: Wanted
+  readonly wiring: boolean
 }
 
 /** A job file, done: everything the output is made from. */
@@ -68,6 +82,7 @@ interface Done {
   readonly check: CrossCheck | null
   readonly sure: Sure | null
   readonly advised: Advised
+  readonly checklist: readonly Statement[]
 }
 
 /** What is asked, from the command line; a sentence where something does not go together. */
@@ -92,13 +107,14 @@ function optionsOf({ text, flag, files, json, variant, units }: Command): Option
     until: until?.value,
     units,
     wanted: { findings: flag('findings'), symptom },
+    wiring: flag('wiring'),
   }
 }
 
 function perform(file: string, options: Options): Done | readonly Problem[] {
   const opened = openJob(file, options.variant)
   if (!('reading' in opened)) return opened
-  const { job, cuts, notes } = opened.reading
+  const { job, motor, cuts, notes } = opened.reading
   const outcome = drive(carryOut(job, { direct: options.direct }), 'Working it out')
   const check = options.crossCheck
     ? drive(
@@ -109,11 +125,26 @@ function perform(file: string, options: Options): Done | readonly Problem[] {
   const doubt = options.sure ? doubtOn(opened.scenario, opened.variant) : null
   if (doubt && !('fates' in doubt)) return doubt
   const advised = adviseOn(opened, outcome.figures, options.wanted)
-  return { ...opened, job, cuts, notes, ...outcome, check, sure: doubt, advised }
+  const checklist = wiringOf(job, motor.bench, outcome.figures)
+  return { ...opened, job, cuts, notes, ...outcome, check, sure: doubt, advised, checklist }
 }
 
 const jsonLine = (
-  { file, scenario, variant, job, cuts, notes, trace, figures, skipping, check, sure, advised }: Done,
+  {
+    file,
+    scenario,
+    variant,
+    job,
+    cuts,
+    notes,
+    trace,
+    figures,
+    skipping,
+    check,
+    sure,
+    advised,
+    checklist,
+  }: Done,
   units: Units,
 ): string =>
   JSON.stringify({
@@ -130,6 +161,7 @@ const jsonLine = (
     cuts: cuts.map((cut) => ({ ...cut, how: sumText(cut.how, units) })),
     notes,
     ...advisedData(advised, units),
+    wiring: wiringData(checklist, units),
     ...(check ? { crossCheck: check } : {}),
     ...(sure ? { sure } : {}),
   })
@@ -159,7 +191,9 @@ async function main(): Promise<number> {
     else {
       const title = `${titleOf(outcome)} (${inShort(outcome.job)})`
       const advice = advisedLines(outcome.advised, wanted, units)
-      say(jobReport(title, { ...outcome, advice }, units))
+      const notes = notesLeft(outcome.advised, outcome.notes, wanted, units)
+      const checklist = options.wiring ? wiringLines(wiringLead(outcome.job), outcome.checklist, units) : []
+      say(jobReport(title, { ...outcome, notes, advice, checklist }, units))
     }
     if (csv === undefined) continue
     try {

@@ -2,10 +2,10 @@
 import { doubt } from './advise/doubt.ts'
 import { lessReduction, tooSmall } from './advise/afterwards.ts'
 import { type Case, caseOf } from './advise/case.ts'
-import { bench, curesOf, together } from './advise/cures.ts'
+import { bench, curesOf, together, withOthers } from './advise/cures.ts'
 import { find } from './advise/find.ts'
-import { type Cure, type Draft, type Finding, isSevere } from './advise/finding.ts'
-import { type Cured, ends, ordered } from './advise/order.ts'
+import { type Cure, type Cured, type Draft, type Finding, isSevere } from './advise/finding.ts'
+import { ends, ordered } from './advise/order.ts'
 import { type Outcome, outcomeOf } from './advise/outcome.ts'
 import { type Diagnosis, diagnose } from './advise/symptoms.ts'
 import { SYMPTOMS, type Symptom } from './advise/symptoms/names.ts'
@@ -44,7 +44,7 @@ export function* caseFor(
   const whole = variant ? withVariant(scenario, variant) : scenario
   const reading: Accepted | Refused = read(whole)
   if (!reading.ok) return reading
-  return caseOf(whole, reading, now ?? (yield* outcomeOf(reading.job)))
+  return caseOf(whole, reading, now ?? (yield* outcomeOf(reading)))
 }
 
 /** Advises on a scenario's job. Yields progress in seconds of all its runs together. Refuses what the reader refuses. */
@@ -81,10 +81,16 @@ export function* advise(
 
   let kept = all.filter(({ draft, cures }) => isWorthIt(draft, cures, one.now))
   if (one.now.faults.length > 0 && !kept.some(curesAll)) {
-    const cure = yield* told(together(one, runs))
+    const wanted = kept.flatMap(({ draft }) => (draft.wanted ? draft.levers.slice(0, 1) : []))
+    const cure = yield* told(together(one, runs, wanted))
     const small = cure ? null : tooSmall(one)
     if (cure) kept = withTogether(kept, cure)
     else if (small) kept.push({ draft: small, cures: [] })
+  }
+  const cures = kept.flatMap((each) => each.cures)
+  for (const [index, each] of kept.entries()) {
+    const cure = yield* told(withOthers(one, runs, each, cures))
+    if (cure) kept[index] = { ...each, cures: [...each.cures, cure] }
   }
   const later = [
     yield* told(lessReduction(one, runs)),

@@ -1,4 +1,4 @@
-// Text ⇄ SI for every dimension: what the rest of the project knows of units. Factors live in quantity/units.ts.
+// Text ⇄ SI for every dimension: what the rest of the project knows of units. Factors live in quantity/factors.ts.
 import { type Dimension, inUnit, toSi, type Unit } from './quantity/unit.ts'
 import { table } from './quantity/units.ts'
 

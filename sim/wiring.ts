@@ -2,11 +2,14 @@
 import { TOUCH_C } from './advise/air.ts'
 import { longestDischarge, TOUCHABLE_VOLTS } from './advise/discharge.ts'
 import { isDeadly } from './advise/supply.ts'
-import { CAST_RIM, runaway, TRIED } from './drive/runaway.ts'
+import { CAST_RIM, flywheelRim, runaway, TRIED } from './drive/runaway.ts'
+import { SAFETY } from './handbook/safety.ts'
 import type { Job } from './job.ts'
 import type { Figures } from './judge.ts'
 import { liveVolts } from './parts/supply.ts'
+import { ratio } from './parts/belt.ts'
 import type { Bench } from './parts/bench.ts'
+import { topSpeed } from './steady/operating.ts'
 import {
   type Fact,
   GROUPS,
@@ -19,9 +22,9 @@ import { stopTime } from './wiring/stopping.ts'
 
 export { type Fact, GROUPS, type Group, type Statement, type StatementName } from './wiring/statement.ts'
 
-/** Machines that are wet, that make dust that burns, and grit that grinds. */
+/** Machines that are wet, and that throw dust, sparks and chips. */
 const WET: readonly string[] = ['mill', 'wheel']
-const DUSTY: readonly string[] = ['saw', 'lathe', 'grinder']
+const DUSTY: readonly string[] = ['saw', 'lathe', 'grinder', 'drill']
 
 const fact = (value: number, dimension: Fact['dimension']): Fact => ({ value, dimension })
 
@@ -33,7 +36,11 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   const deadly = isDeadly(supply)
   const fitted = cutoff.fitted !== 'none'
   const fastest = Math.max(...job.duty.phases.map(({ speed }) => speed))
+  const ac = supply.kind === 'ac'
+  const top = topSpeed(job.parts)
   const wild = runaway(job.parts, bench.flywheelDiameter)
+  const rim = flywheelRim(job.parts, fastest * ratio(job.parts.belt), bench.flywheelDiameter)
+  const grinds = machine.kind === 'grinder'
   const plateSpeed = job.plate.speed
   const tooFast =
     wild.pulleyRim > CAST_RIM ||
@@ -60,9 +67,15 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
 
   say(true, 'connect', 'electrician', PRACTICE)
   say(supply.kind === 'ac', 'connect', 'ac', PRACTICE, {}, true)
-  const bonding = 'IEC 60204-1, clause 8 (protective bonding; from memory)'
-  say(deadly && supply.earth !== 'no', 'connect', 'earth', bonding)
-  say(deadly && supply.earth === 'no', 'connect', 'earthOpen', bonding, volts, true)
+  say(deadly && supply.earth !== 'no', 'connect', 'earth', SAFETY.bonding)
+  say(
+    deadly && supply.earth === 'no',
+    'connect',
+    'earthOpen',
+    SAFETY.bonding,
+    { ...volts, ...ofBattery },
+    true,
+  )
   say(
     mains,
     'connect',
@@ -83,13 +96,8 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
 
   say(mains, 'protect', 'fuse', 'IEC 60204-1, 7.2 (overcurrent protection; from memory)', volts)
   say(battery, 'protect', 'batteryFuse', PRACTICE)
-  say(true, 'protect', 'release', 'IEC 60204-1, 7.5 (no restart after a supply interruption; from memory)')
-  say(
-    fitted && cutoff.leads !== 'motor lead',
-    'protect',
-    'cutoffInCoil',
-    'IEC 60204-1, 7.3 (overtemperature protection; from memory)',
-  )
+  say(true, 'protect', 'release', SAFETY.restart)
+  say(fitted && cutoff.leads !== 'motor lead', 'protect', 'cutoffInCoil', SAFETY.overtemperature)
   say(
     fitted && cutoff.leads === 'motor lead',
     'protect',
@@ -102,7 +110,7 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   say(fitted, 'protect', 'enableAlone', PRACTICE)
   say(true, 'protect', 'contacts', PRACTICE, { ...volts, ...ofBattery })
   say(
-    mains && figures !== null,
+    mains && !ac && figures !== null,
     'protect',
     'outlet',
     'the breaker’s own rating; hours of load at four fifths of it: common practice',
@@ -127,25 +135,44 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   say(mains, 'touch', 'pins', 'IEC 60204-1, 6.2.4 (exposed pins: 1 s)')
   say(true, 'touch', 'unplug', PRACTICE, ofBattery)
   say(battery, 'touch', 'charger', PRACTICE)
-  say(
-    figures !== null && figures.hottestFrameC.value > TOUCH_C,
-    'touch',
-    'frame',
-    'ISO 13732-1 (bare metal, 10 s: 55 °C; from memory)',
-    { frame: fact(figures?.hottestFrameC.value ?? 0, 'temperature'), limit: fact(TOUCH_C, 'temperature') },
-  )
+  say(figures !== null && figures.hottestFrameC.value > TOUCH_C, 'touch', 'frame', SAFETY.burns, {
+    frame: fact(figures?.hottestFrameC.value ?? 0, 'temperature'),
+    limit: fact(TOUCH_C, 'temperature'),
+  })
 
   say(true, 'moving', 'guards', 'IEC 60204-1 defers to ISO 12100 (guards; from memory)')
   say(true, 'moving', 'thread', PRACTICE)
   say(true, 'moving', 'reverse', 'closed form: inertia against drag, belt taken as tight', {
     stop: fact(stopTime(job.parts, fastest), 'time'),
+    ...(top > fastest ? { full: fact(stopTime(job.parts, top), 'time') } : {}),
   })
   say(true, 'moving', 'knob', PRACTICE)
   say(
-    true,
+    rim !== null && rim > CAST_RIM,
     'moving',
-    'overspeed',
-    'volts over the motor constant; cast rims 33 m/s (Machinery’s Handbook, from memory)',
+    'flywheel',
+    SAFETY.castRim,
+    { rim: fact(rim ?? 0, 'speed'), limit: fact(CAST_RIM, 'speed') },
+    true,
+  )
+  say(
+    grinds,
+    'moving',
+    'wheelMark',
+    SAFETY.wheel,
+    {
+      asked: fact(fastest, 'angular speed'),
+      wild: fact(wild.spindle, 'angular speed'),
+      ...(machine.wheelSpeed === undefined ? {} : { printed: fact(machine.wheelSpeed, 'angular speed') }),
+    },
+    machine.wheelSpeed !== undefined && Math.max(fastest, wild.spindle) > machine.wheelSpeed,
+  )
+  // A motor that stands on AC does not run away.
+  say(
+    !ac,
+    'moving',
+    supply.kind === 'bare bridge' ? 'bridge' : 'overspeed',
+    `volts over the motor constant; ${SAFETY.castRim}`,
     {
       motor: fact(wild.motor, 'angular speed'),
       spindle: fact(wild.spindle, 'angular speed'),
@@ -157,6 +184,7 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
   )
   say(true, 'use', 'chips', PRACTICE)
   say(DUSTY.includes(machine.kind) || battery, 'use', 'sparks', PRACTICE)
+  say(DUSTY.includes(machine.kind), 'use', 'eyes', SAFETY.eyes)
   say(true, 'use', 'noLifting', 'this drive has one quadrant: it can neither hold nor lower')
 
   return found.sort(

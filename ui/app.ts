@@ -29,6 +29,7 @@ import './bar/answerStrip.ts'
 import './bar/topBar.ts'
 import './zone/answer.ts'
 import './zone/notes.ts'
+import './zone/workingNote.ts'
 
 const ZONES = [
   { letter: 'A', name: 'Drive line' },
@@ -48,15 +49,20 @@ const ZONES = [
 export class Page extends LitElement {
   @property({ attribute: false }) store!: Store
   @property({ attribute: false }) grant!: (wish: Wish) => void
+  /** How many times its plain size large text has. */
+  @property({ attribute: false }) larger = 1.25
+  /** A job is on its way, out of a link. */
+  @property({ attribute: false }) expecting = false
 
   private forget: (() => void) | undefined
-  /** Stops watching for places that come near. */
+  /** Begins, and stops, watching for places that come near. */
+  private watch: (() => () => void) | undefined
   private unwatch: (() => void) | undefined
   /** The zones below the answer, once they are there. */
   private below: Below | null = null
   private demos: readonly Scenario[] = [firstDemo]
   private form = remembered(
-    (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings],
+    (s) => [s.scenario, s.variants, s.chosen, s.drafts, s.readings, s.settings, s.results.size > 0],
     formOf,
   )
   // In the light: links to letters, print and the sheet's own styles reach it there.
@@ -99,22 +105,30 @@ export class Page extends LitElement {
     ])
     this.demos = demos
     this.below = createBelow()
+    this.watch = () => watchPlaces(this)
     this.requestUpdate()
-    await this.updateComplete
-    this.unwatch = watchPlaces(this)
-    // A letter in the address was not there yet when the browser looked for it.
-    if (/^#[B-L]$/.test(location.hash)) this.querySelector(location.hash)?.scrollIntoView()
   })
+
+  /** Zones come near, and a letter in the address is found, once they are there: an empty sheet has none. */
+  private watchZones(): void {
+    const there = this.querySelector('#B') !== null
+    if (there === (this.unwatch !== undefined)) return
+    this.unwatch?.()
+    this.unwatch = there ? this.watch?.() : undefined
+    if (there && /^#[B-L]$/.test(location.hash)) this.querySelector(location.hash)?.scrollIntoView()
+  }
 
   private readonly loadLesson = once(() => import('./zone/lesson.ts'))
 
   protected updated(): void {
-    if (this.store.state.results.size > 0) this.loadRest()
+    const { results, example, station } = this.store.state
+    if (results.size > 0 || example || station) this.loadRest()
+    this.watchZones()
     if (this.store.state.lesson !== null) this.loadLesson()
     const { settings, scenario } = this.store.state
     const root = document.documentElement
     root.dataset.theme = settings.theme
-    root.style.setProperty('--k', settings.size === 'large' ? '1.25' : '1')
+    root.style.setProperty('--k', settings.size === 'large' ? String(this.larger) : '1')
     document.title = `${scenario.name || 'A job'} – Dutywright`
   }
 
@@ -126,15 +140,16 @@ export class Page extends LitElement {
     const advice = isStaleBy(adviceKeeper, state, 'advice') ? null : state.studies.advice.result
     const next = shown ? nextTry(state, shown.result, advice) : null
     const reading = state.readings.get(chosenOf(state).id)
+    const form = this.form(state)
     return html`
       <a class="skip" href="#A">Skip to the answer</a>
       <header>
         <top-bar .job=${String(state.scenario.name ?? '')} .slot=${state.slot} .shelf=${state.shelf}
-          ?undoable=${state.history.past.length > 0} ?redoable=${state.history.future.length > 0} .demos=${this.demos} .zones=${ZONES}
+          ?undoable=${state.history.past.length > 0} ?redoable=${state.history.future.length > 0} .demos=${this.demos} .zones=${form.lacking ? ZONES.slice(0, 1) : ZONES}
           .settings=${settings}></top-bar>
       </header>
       <undo-note .undo=${state.undo}></undo-note>
-      <new-version></new-version>
+      <div class="over ${state.undo === null ? '' : 'raised'}"><new-version></new-version><working-note .state=${state}></working-note></div>
       <main class="sheet">
         <h1 class="unseen">Will this motor do the job?</h1>
         <div class="notes"><page-notes .state=${state}></page-notes></div>
@@ -148,10 +163,10 @@ export class Page extends LitElement {
           <span class="letter" aria-hidden="true">A</span>
           <p class="on-paper">Dutywright: ${state.scenario.name || 'a job'}, ${chosenOf(state).id === AS_FOUND ? 'as found' : `variant “${chosenOf(state).name}”`}</p>
           <answer-zone .shown=${shown} .next=${next} .check=${state.check} .at=${state.moment}
-            .job=${reading?.ok ? reading.job : (shown?.result.job ?? null)} .form=${this.form(state)}
+            .job=${reading?.ok ? reading.job : (shown?.result.job ?? null)} .form=${form} .example=${state.example} ?expecting=${this.expecting}
             .station=${state.station} .target=${state.target}></answer-zone>
         </section>
-        ${this.below?.(state, shown, this.form(state)) ?? nothing}
+        ${form.lacking ? nothing : (this.below?.(state, shown, form) ?? nothing)}
       </main>
       <footer>Worked out in this browser; nothing is sent anywhere. <a href="./licences.txt">Licences</a> of what this page is made of.</footer>
       <answer-strip .result=${shown?.result ?? null} .sure=${shown?.sure ?? null} .units=${units} .next=${next}></answer-strip>

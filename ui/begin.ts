@@ -10,9 +10,14 @@ import { startStudies } from './studies.ts'
 import type { Store } from './store.ts'
 
 /** Begins it all; returns what grants a wish. */
-export function begin(store: Store, pool: Pool, runner: Runner, autosave: Autosave): (wish: Wish) => void {
+export function begin(
+  store: Store,
+  pool: Pool,
+  runner: Runner,
+  autosave: Autosave,
+): (wish: Wish) => Promise<void> {
   const checker = startChecker(store, pool)
   startStudies(store, pool)
   startCloseUp(store, pool)
-  return (wish) => void grant(store, runner, checker, autosave, wish)
+  return (wish) => grant(store, runner, checker, autosave, wish)
 }

@@ -2,7 +2,7 @@
 import appleMillWarmUp from '../scenarios/appleMillWarmUp.csv?raw'
 import { readFile } from '../sim/read.ts'
 import type { Scenario } from '../sim/scenario.ts'
-import { firstDemo } from './firstDemo.ts'
+import { FIRST, firstDemo } from './firstDemo.ts'
 
 const others = import.meta.glob<string>(
   ['../scenarios/*.json', '!../scenarios/{appleMill,schema,tsconfig}.json'],
@@ -11,6 +11,14 @@ const others = import.meta.glob<string>(
 
 /** A log to look at for those who have none yet: of the apple mill's motor. */
 export const exampleLog = { file: 'appleMillWarmUp.csv', text: appleMillWarmUp } as const
+
+/** The example of a name; null: there is none. */
+export function demoNamed(name: string): Scenario | null {
+  if (name === FIRST) return firstDemo
+  const path = `../scenarios/${name}.json`
+  const found = Object.hasOwn(others, path) ? readFile(others[path]) : null
+  return found?.ok ? found.scenario : null
+}
 
 /** The examples, the apple mill first. */
 export const demos: readonly Scenario[] = [

@@ -1,4 +1,4 @@
-// The job that stands on the page at first: it comes with the page.
+// The example that comes with the page; and links that open an example.
 import appleMill from '../scenarios/appleMill.json?raw'
 import { readFile } from '../sim/read.ts'
 import type { Scenario } from '../sim/scenario.ts'
@@ -10,3 +10,12 @@ function read(): Scenario {
 }
 
 export const firstDemo = read()
+
+const MARK = '#demo='
+/** Its name in a link, and the link. */
+export const FIRST = 'appleMill'
+export const FIRST_LINK = `${MARK}${FIRST}`
+
+/** The example an address asks for, by the name of its file; null: none. */
+export const demoIn = (hash: string): string | null =>
+  hash.startsWith(MARK) ? hash.slice(MARK.length) : null

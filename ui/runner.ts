@@ -8,6 +8,8 @@ import { type Entry, entriesOf, type Result, type State, type Store, type Workin
 
 /** Work shorter than this shows no sign of itself. ms */
 const QUIET = 150
+/** Where answers take no longer than this, one under way is let come though the question has moved on, ms: a drag sees them, a step behind. */
+const STEP_BEHIND = 60
 
 export interface Runner {
   /** Gives up what is under way; the answers that are there stay. */
@@ -18,10 +20,13 @@ export interface Runner {
 
 /** Keeps the results of a store up with its inputs, from now on. */
 export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
-  const asking = new Map<string, { key: string; control: AbortController }>()
+  const asking = new Map<string, { key: string; since: number; control: AbortController }>()
   let scenario: State['scenario'] | null = null
   let variants: State['variants'] | null = null
   let timer: ReturnType<typeof setTimeout> | undefined
+  let overtaking: ReturnType<typeof setTimeout> | undefined
+  /** What the last answer took, ms. */
+  let took = Infinity
 
   const drop = (id: string) => {
     asking.get(id)?.control.abort()
@@ -52,8 +57,8 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     const control = new AbortController()
     const { id } = entry
     const { job } = reading
-    asking.set(id, { key, control })
     const since = performance.now()
+    asking.set(id, { key, since, control })
     setWorking(id, { key, t: 0, of: job.duty.seconds, since })
     const text = withVariant(store.state.scenario, entry)
     const reply = await pool.ask(
@@ -66,6 +71,7 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     )
     if (asking.get(id)?.control !== control) return
     asking.delete(id)
+    if (reply.kind === 'done' && id === store.state.chosen) took = performance.now() - since
     if (reply.kind === 'done') arrived(id, { text, job, key, reading, ...reply })
     else if (reply.kind !== 'cancelled')
       store.change((state) => ({ ...state, stopped: `The calculation was lost: ${reply.why}.` }))
@@ -98,19 +104,31 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
       ({ entry, key }) => !asking.has(entry.id) && results.get(entry.id)?.key !== key,
     )
     const first = missing.find(({ entry }) => entry.id === chosen)
-    if (first) void ask(first.entry, first.reading, first.key)
+    const { example } = store.state
+    if (first && example?.key === first.key) {
+      const text = withVariant(store.state.scenario, first.entry)
+      arrived(chosen, { ...example, text, reading: first.reading })
+      askMissing()
+    } else if (first) void ask(first.entry, first.reading, first.key)
     else if (!asking.has(chosen)) for (const { entry, reading, key } of missing) void ask(entry, reading, key)
     watchSlow()
   }
 
-  /** Asks for every answer that is not there, and for none twice. */
+  /** Takes back what is no longer asked, once it has had its time, and asks for every answer that is not there. */
   const refresh = () => {
-    const asked = open()
-    for (const id of [...asking.keys()])
-      if (!asked.some(({ entry, key }) => entry.id === id && asking.get(id)?.key === key)) {
+    const { chosen, results } = store.state
+    const keys = new Map(open().map(({ entry, key }) => [entry.id, key]))
+    const waits = keys.has(chosen) && results.get(chosen)?.key !== keys.get(chosen)
+    clearTimeout(overtaking)
+    for (const [id, { key, since }] of [...asking]) {
+      if (keys.get(id) === key) continue
+      const left = since + STEP_BEHIND - performance.now()
+      if (id === chosen && waits && took < STEP_BEHIND && left > 0) overtaking = setTimeout(refresh, left)
+      else {
         drop(id)
         setWorking(id, null)
       }
+    }
     askMissing()
   }
 
@@ -132,6 +150,7 @@ export function startRunner(store: Store, pool: Pick<Pool, 'ask'>): Runner {
     cancel() {
       for (const id of [...asking.keys()]) drop(id)
       clearTimeout(timer)
+      clearTimeout(overtaking)
       timer = undefined
       store.change((state) => ({
         ...state,

@@ -21,6 +21,22 @@ export interface System {
 /** Text of the system from which ours is large too, px. */
 const LARGE_TEXT = 19
 
+/** How much larger text may get: of our own, and where the browser's is larger yet. */
+const [LARGER, LARGEST] = [1.25, 2]
+
+/** Size of the browser's own text, px: that of text nothing has been said of, whatever our sheets say. */
+export function browserText(body: HTMLElement): number {
+  const probe = document.createElement('span')
+  probe.style.fontSize = 'medium'
+  body.append(probe)
+  const size = Number.parseFloat(getComputedStyle(probe).fontSize)
+  probe.remove()
+  return size
+}
+
+/** How many times its plain size large text has, where the browser's is `text` px. */
+export const largerBy = (text: number): number => Math.min(LARGEST, Math.max(LARGER, text / 16))
+
 /** What is remembered; where nothing is, inches and °C, and theme and text size of the system. */
 export function loadSettings(storage: () => Storage, system: System): Settings {
   const found = stored(storage)

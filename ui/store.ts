@@ -81,6 +81,8 @@ export interface State {
   /** By id: the newest answer there is. What is shown. */
   readonly results: ReadonlyMap<string, Result>
   readonly working: ReadonlyMap<string, Working>
+  /** The example's answer, where it was worked out beside an empty sheet. */
+  readonly example: Result | null
   /** Working has gone on long enough to say so. */
   readonly slow: boolean
   /** Why the newest question has no answer, if it was given up. */

@@ -1,6 +1,7 @@
 // From the state to what the zones are given: the answer on show, the form, the lines to draw.
 import { assemble } from '../sim/plant.ts'
 import { drafted } from './change/bench.ts'
+import { amiss, lacks } from './change/blank.ts'
 import { asked } from './change/inputs.ts'
 import type { FormState } from './edit/field.ts'
 import type { Shown } from './plot/shown.ts'
@@ -29,7 +30,8 @@ export function formOf(state: State): FormState {
     asked: drafted(asked(state), state.drafts),
     found: state.scenario,
     variant: chosen.id === entriesOf(state)[0].id ? null : chosen.name,
-    problems: reading?.ok === false ? reading.problems : [],
+    problems: reading?.ok === false ? amiss(state, reading.problems) : [],
+    lacking: lacks(state),
     notes: reading?.ok ? reading.notes : [],
     motor: reading?.ok ? reading.motor : null,
     units: state.settings.units,

@@ -1,7 +1,14 @@
-// Node's worker: the service, exposed.
+// Node's worker: the service, on the wire to its process.
 import { parentPort } from 'node:worker_threads'
-import { expose } from 'comlink'
-import nodeEndpoint from 'comlink/dist/umd/node-adapter.js'
+import { serveOn } from './link.ts'
 import { service } from './serve.ts'
 
-if (parentPort) expose(service(), nodeEndpoint(parentPort))
+const port = parentPort
+if (port)
+  serveOn(
+    {
+      send: (message, handedOver) => port.postMessage(message, handedOver),
+      receive: (take) => port.on('message', take),
+    },
+    service(),
+  )

@@ -1,5 +1,4 @@
 // Does a task in slices with a breath between them, so that a cancel gets in and the worker stays warm.
-import { transfer } from 'comlink'
 import { carryOut } from '../sim/carryOut.ts'
 import type { Progress } from '../sim/run.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
@@ -107,17 +106,7 @@ function* atOnce(answer: () => Answer): Generator<Progress, Answer> {
   return answer()
 }
 
-/** Every buffer in plain data, once each: handed over instead of copied. */
-export function buffersIn(data: unknown, found = new Set<ArrayBuffer>()): ArrayBuffer[] {
-  if (ArrayBuffer.isView(data)) {
-    if (data.buffer instanceof ArrayBuffer) found.add(data.buffer)
-  } else if (typeof data === 'object' && data !== null) {
-    for (const value of Object.values(data)) buffersIn(value, found)
-  }
-  return [...found]
-}
-
-/** The service a worker exposes. */
+/** The service a worker offers. */
 export function service(pace: Pace = ownPace): Service {
   let report: Report = () => {}
   const running = new Map<number, AbortController>()
@@ -130,7 +119,7 @@ export function service(pace: Pace = ownPace): Service {
       running.set(call, control)
       const reply = await work(control.signal, task, (progress) => report(call, progress), pace)
       running.delete(call)
-      return transfer(reply, buffersIn(reply))
+      return reply
     },
     cancel(call) {
       running.get(call)?.abort()

@@ -1,5 +1,11 @@
-// A browser's worker: the service, exposed.
-import { expose } from 'comlink'
+// A browser's worker: the service, on the wire to its page.
+import { serveOn } from './link.ts'
 import { service } from './serve.ts'
 
-expose(service())
+serveOn(
+  {
+    send: (message, transfer = []) => postMessage(message, { transfer }),
+    receive: (take) => addEventListener('message', ({ data }) => take(data)),
+  },
+  service(),
+)

@@ -1,4 +1,6 @@
 // A bare rectifier bridge on a motor: at light load it charges towards the peak, and the motor runs away upwards.
+import { friction } from '../parts/rotor.ts'
+import type { Parts } from '../plant.ts'
 import { root } from '../solve/root.ts'
 
 /** Mean volts of a full-wave rectified sine over its rms value: 2√2/π (closed form). */
@@ -16,4 +18,11 @@ export function bridgeEmf(drop: number): number {
   if (spare(0) <= 0) return 0
   const alpha = root(spare, 0, Math.PI / 2, spare(0), -drop, 1e-12)
   return Math.sin(alpha)
+}
+
+/** Speed of a motor off a bare bridge with nothing to do but turn itself, rad/s: cold, when its magnets are strongest. */
+export function bridgeIdle({ supply, winding, rotor }: Pick<Parts, 'supply' | 'winding' | 'rotor'>): number {
+  const peak = Math.SQRT2 * supply.lineVolts
+  const amps = friction(rotor, peak / winding.constant) / winding.constant
+  return (peak * bridgeEmf((amps * winding.resistance) / peak)) / winding.constant
 }

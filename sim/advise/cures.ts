@@ -3,7 +3,7 @@ import type { Progress } from '../run.ts'
 import { read } from '../read.ts'
 import { withVariant } from '../scenario.ts'
 import type { Case } from './case.ts'
-import type { Changes, Cure, Draft } from './finding.ts'
+import type { Changes, Cure, Cured, Draft } from './finding.ts'
 import { LEVERS, type LeverName, type Pulled } from './levers.ts'
 import { type Outcome, outcomeOf } from './outcome.ts'
 
@@ -29,7 +29,7 @@ export function bench(one: Case): Bench {
       const before = kept.get(key)
       if (before !== undefined) return before
       const reading = read(withVariant(one.scenario, { name: 'tried', changes }))
-      const outcome = reading.ok ? yield* outcomeOf(reading.job) : null
+      const outcome = reading.ok ? yield* outcomeOf(reading) : null
       kept.set(key, outcome)
       return outcome
     },
@@ -37,10 +37,9 @@ export function bench(one: Case): Bench {
 }
 
 /** True where a change ends all that a finding is about, and brings nothing new. */
-export function isWhole({ heals, faults }: Draft, now: Outcome, then: Outcome): boolean {
-  if (heals) return heals(then)
-  const news = then.faults.some((fault) => !now.faults.includes(fault))
-  return !news && !then.faults.some((fault) => faults.includes(fault))
+export function isWhole({ heals, faults }: Draft, now: Outcome, then: Outcome, changes: Changes): boolean {
+  if (then.faults.some((fault) => !now.faults.includes(fault))) return false
+  return heals ? heals(then, changes) : !then.faults.some((fault) => faults.includes(fault))
 }
 
 /** True where it is better for a change, though not cured. */
@@ -56,20 +55,43 @@ function isBetter(now: Outcome, then: Outcome): boolean {
 
 /** Runs what a finding has a use for: whole cures, or else what helps some. */
 export function* curesOf(one: Case, { run }: Bench, draft: Draft): Generator<Progress, Cure[]> {
-  const whole: Cure[] = []
-  const partial: Cure[] = []
+  const { now } = one
+  const helps = draft.wanted ? () => true : (draft.helps ?? ((then: Outcome) => isBetter(now, then)))
+  const found: Cure[] = []
   for (const name of draft.levers) {
-    if (whole.length >= OFFERED) break
+    if (found.filter(({ whole }) => whole).length >= OFFERED) break
     const pulled = LEVERS[name](one)
-    if (!pulled || whole.some(({ changes }) => JSON.stringify(changes) === JSON.stringify(pulled.changes)))
-      continue
+    if (!pulled || found.some(({ changes }) => isSame(changes, pulled.changes))) continue
     const outcome = yield* run(pulled.changes)
     if (!outcome) continue
-    const cure = { ...pulled, levers: [name], outcome }
-    if (isWhole(draft, one.now, outcome)) whole.push({ ...cure, whole: true })
-    else if (isBetter(one.now, outcome)) partial.push({ ...cure, whole: false })
+    const whole = isWhole(draft, now, outcome, pulled.changes)
+    if (whole || helps(outcome)) found.push({ ...pulled, levers: [name], whole, outcome })
   }
-  return whole.length > 0 ? whole : partial.slice(0, OFFERED)
+  const whole = found.filter((cure) => cure.whole)
+  return (draft.wanted || whole.length === 0 ? found : whole).slice(0, OFFERED)
+}
+
+const isSame = (one: Changes, other: Changes): boolean => JSON.stringify(one) === JSON.stringify(other)
+
+/** Cures of other findings that are tried together with one that has to be done in any case. */
+const MOST_WITH = 3
+
+/** What has to be done in any case, together with the first of some cures that makes it whole; null: none, or not needed. */
+export function* withOthers(
+  one: Case,
+  { run }: Bench,
+  { draft, cures: [own, ...more] }: Cured,
+  others: readonly Cure[],
+): Generator<Progress, Cure | null> {
+  if (!draft.wanted || !own || [own, ...more].some(({ whole }) => whole)) return null
+  for (const other of others.filter(({ whole }) => whole).slice(0, MOST_WITH)) {
+    const changes = { ...other.changes, ...own.changes }
+    const outcome = yield* run(changes)
+    if (!outcome || !isWhole(draft, one.now, outcome, changes)) continue
+    const both = isSame(changes, other.changes) ? [other] : [own, other]
+    return { name: nameOf(both), levers: both.flatMap(({ levers }) => levers), changes, whole: true, outcome }
+  }
+  return null
 }
 
 /** Two or three levers together, in the order they are tried. */
@@ -88,10 +110,15 @@ const TOGETHER: readonly (readonly LeverName[])[] = [
 /** So many are run at most. */
 const MOST_TOGETHER = 5
 
-/** The first of them that does the whole job; null: none. */
-export function* together(one: Case, { run }: Bench): Generator<Progress, Cure | null> {
+/** The first of them that does the whole job, with what has to be done in any case; null: none. */
+export function* together(
+  one: Case,
+  { run }: Bench,
+  wanted: readonly LeverName[],
+): Generator<Progress, Cure | null> {
   let tried = 0
-  for (const levers of TOGETHER) {
+  for (const combined of TOGETHER) {
+    const levers = [...wanted, ...combined]
     const pulled = levers.map((name) => LEVERS[name](one))
     if (pulled.some((each) => each === null) || tried >= MOST_TOGETHER) continue
     const all = pulled as Pulled[]
@@ -104,5 +131,5 @@ export function* together(one: Case, { run }: Bench): Generator<Progress, Cure |
   return null
 }
 
-const nameOf = (all: readonly Pulled[]): string =>
+const nameOf = (all: readonly { readonly name: string }[]): string =>
   all.map(({ name }, index) => (index === 0 ? name : name.charAt(0).toLowerCase() + name.slice(1))).join(', ')

@@ -1,9 +1,14 @@
 // Findings about the cutoff: none, not wired, wired where it should not be, restarting the machine, or acting too late.
 import { classLimitC } from '../handbook/insulation.ts'
 import { liveVolts } from '../parts/supply.ts'
+import { givenAt } from '../scenario.ts'
 import type { Case } from './case.ts'
 import { type Draft, draft, JOB, LIVE, number, RUN } from './finding.ts'
+import type { Outcome } from './outcome.ts'
 import { heatSeverity } from './trouble.ts'
+
+/** A cutoff that is there is no cure of a job that fails all the same. */
+const heals = ({ guarded, faults }: Outcome): boolean => guarded && faults.length === 0
 
 function missing(one: Case): Draft[] {
   const { job, now } = one
@@ -25,12 +30,13 @@ function missing(one: Case): Draft[] {
   }
   if (cutoff.leads === 'not connected')
     return [
-      draft('notConnected', 'Safety', 'danger', evidence, ['wired'], { defect: true, heals: () => true }),
+      draft('notConnected', 'Safety', 'danger', evidence, ['wired'], { defect: true, wanted: true, heals }),
     ]
   return [
     draft('noCutoff', 'Safety', heatSeverity(one) ? 'danger' : 'short', evidence, ['fit a cutoff'], {
       defect: true,
-      heals: () => true,
+      wanted: true,
+      heals,
     }),
   ]
 }
@@ -43,6 +49,19 @@ function inMotorLead({ job, now }: Case): Draft[] {
     volts: number(liveVolts(supply), 'voltage', LIVE),
   }
   return [draft('motorLead', 'Safety', 'danger', evidence, ['release'], { defect: true, heals: () => true })]
+}
+
+/** An enable input is no protection; only where the file says so: leads nobody mentioned are a thing to look at. */
+function enableOnly({ job, scenario, now }: Case): Draft[] {
+  const { cutoff, controller } = job.parts
+  const isSaid = givenAt(scenario, 'cutoff.leads') !== undefined
+  if (cutoff.fitted === 'none' || cutoff.leads !== 'control circuit' || !isSaid) return []
+  const evidence = {
+    switch: number(now.hottestSwitchC, 'temperature', RUN),
+    opensAt: number(cutoff.opensAt, 'temperature', JOB),
+    limit: number(controller.currentLimit, 'current', JOB),
+  }
+  return [draft('enableOnly', 'Safety', 'short', evidence, ['release'], { defect: true, heals: () => true })]
 }
 
 function restarts({ now }: Case): Draft[] {
@@ -80,6 +99,7 @@ function late(one: Case): Draft[] {
 export const cutoffFindings = (one: Case): Draft[] => [
   ...missing(one),
   ...inMotorLead(one),
+  ...enableOnly(one),
   ...restarts(one),
   ...late(one),
 ]

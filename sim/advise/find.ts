@@ -6,8 +6,10 @@ import { controllerFindings } from './controller.ts'
 import { cutoffFindings } from './cutoff.ts'
 import type { Draft, FindingName } from './finding.ts'
 import { gearingFindings } from './gearing.ts'
+import { outletFindings } from './outlet.ts'
 import { plateFindings } from './plate.ts'
 import { supplyFindings } from './supply.ts'
+import { tooFastFindings } from './tooFast.ts'
 import { heatSeverity } from './trouble.ts'
 
 /** Findings that say why it is too hot. */
@@ -26,10 +28,12 @@ const EXPLAIN: readonly FindingName[] = [
 export function find(one: Case): Draft[] {
   const found = [
     ...supplyFindings(one),
+    ...outletFindings(one),
     ...controllerFindings(one),
     ...cutoffFindings(one),
     ...airFindings(one),
     ...gearingFindings(one),
+    ...tooFastFindings(one),
     ...beltFindings(one),
     ...plateFindings(one),
   ]

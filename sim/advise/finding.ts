@@ -6,12 +6,15 @@ import type { Fault, Outcome } from './outcome.ts'
 /** Fix: it does not do the job. Safety: it hurts. Avoid: it would get worse. Better: it could be better. Measure: look. */
 export type FindingKind = 'Fix' | 'Safety' | 'Avoid' | 'Better' | 'Measure'
 
-/** Worst first: people, the motor, the job, what comes short, what could be gained, what is worth knowing. */
-export const SEVERITIES = ['danger', 'damage', 'fails', 'short', 'gain', 'note'] as const
+/** Worst first: people, people perhaps, the motor, the job, what comes short, what could be gained, what is worth knowing. */
+export const SEVERITIES = ['danger', 'unknown', 'damage', 'fails', 'short', 'gain', 'note'] as const
 export type Severity = (typeof SEVERITIES)[number]
 
-/** True of what should not stay as it is. */
-export const isSevere = (severity: Severity): boolean => severity !== 'gain' && severity !== 'note'
+/** True of what should not stay as it is. What nobody knows yet is not amiss. */
+export const isSevere = (severity: Severity): boolean => !['unknown', 'gain', 'note'].includes(severity)
+
+/** True of what hurts people, or may: told before anything else, and never left out. */
+export const isPerilous = (severity: Severity): boolean => severity === 'danger' || severity === 'unknown'
 
 export type FindingName =
   | 'ac'
@@ -21,6 +24,7 @@ export type FindingName =
   | 'lumpy'
   | 'socket'
   | 'weakSupply'
+  | 'bigBreaker'
   | 'noEarth'
   | 'earthUnknown'
   | 'hunts'
@@ -29,6 +33,7 @@ export type FindingName =
   | 'notConnected'
   | 'noCutoff'
   | 'motorLead'
+  | 'enableOnly'
   | 'restarts'
   | 'lateCutoff'
   | 'fanMissing'
@@ -41,6 +46,9 @@ export type FindingName =
   | 'horsepower'
   | 'peak'
   | 'overspeeds'
+  | 'flywheelRim'
+  | 'wheelUnknown'
+  | 'wheelSpeed'
   | 'reach'
   | 'stalls'
   | 'sags'
@@ -95,10 +103,20 @@ export interface Draft extends Omit<Finding, 'cures' | 'after'> {
   readonly defect: boolean
   /** A finding told only where a cure makes it so much cooler, K. */
   readonly leastGain?: number
-  /** What a cure must come to, where faults do not say it. */
-  readonly heals?: (outcome: Outcome) => boolean
+  /** What a cure must come to, where faults do not say it; no cure brings a new fault. */
+  readonly heals?: (outcome: Outcome, changes: Changes) => boolean
+  /** What a change must come to that is offered though it does not heal; else it has to make the job better. */
+  readonly helps?: (outcome: Outcome) => boolean
+  /** Has to be done in any case: offered though it is not enough, and then with what is. */
+  readonly wanted?: boolean
   /** Lets another finding go first where that one's cure makes an end of it. */
   readonly consequence?: boolean
+}
+
+/** A finding with what was run for it. */
+export interface Cured {
+  readonly draft: Draft
+  readonly cures: readonly Cure[]
 }
 
 /** A draft with what most of them have: no faults of its own, no quotes. */
@@ -108,7 +126,9 @@ export const draft = (
   severity: Severity,
   evidence: Finding['evidence'],
   levers: readonly LeverName[],
-  more: Partial<Pick<Draft, 'faults' | 'quotes' | 'defect' | 'leastGain' | 'heals' | 'consequence'>> = {},
+  more: Partial<
+    Pick<Draft, 'faults' | 'quotes' | 'defect' | 'leastGain' | 'heals' | 'helps' | 'wanted' | 'consequence'>
+  > = {},
 ): Draft => ({ name, kind, severity, evidence, levers, quotes: [], faults: [], defect: false, ...more })
 
 /** Evidence, put down in a line. */

@@ -1,19 +1,15 @@
-// Findings about the reduction: a motor kept slow, chosen by horsepower, turned too fast, stalled, or sagging.
+// Findings about the reduction: a motor kept slow, chosen by horsepower, short of speed, stalled, or sagging.
 import { classLimitC } from '../handbook/insulation.ts'
 import { constantAt, resistanceAt } from '../parts/winding.ts'
 import { fromUnit } from '../quantity.ts'
 import { type Case, OLD_SPEED } from './case.ts'
 import { type Draft, draft, type Finding, JOB, number, PLATE, RUN, type Severity, STEADY } from './finding.ts'
-import { BRUSH_SPEED } from './supply.ts'
 import { HEAT, heatSeverity, severityOf, TORQUE } from './trouble.ts'
 
 /** Under this share of its plate speed a motor's range is wasted (PHYSICS.md §9). */
 const WASTED = 0.6
 /** From this plate speed on a motor's horsepower is mostly speed (common practice, no source). */
 const FAST_PLATE = fromUnit(6000, 'rpm')
-/** Over this share of its plate speed a motor is turned too fast, and over this it is a danger. */
-const TOO_FAST = 1.1
-const MUCH_TOO_FAST = 1.25
 /** A pulley has to bring so much to be worth a word where all is well, K. */
 const WORTH_K = 5
 /** And the winding has to be so near its class limit, K. */
@@ -79,46 +75,26 @@ function range(one: Case): Draft[] {
   ]
 }
 
-function speeds(one: Case): Draft[] {
-  const { motorSpeed, plateSpeed, job, now, fastest } = one
-  const motor = number(motorSpeed, 'angular speed', JOB)
-  const plate: Finding['evidence'] =
-    plateSpeed === null ? {} : { plate: number(plateSpeed, 'angular speed', PLATE) }
-  const found: Draft[] = []
-  const share = plateSpeed === null ? 0 : motorSpeed / plateSpeed
-  if (share > TOO_FAST || motorSpeed > BRUSH_SPEED)
-    found.push(
-      draft(
-        'overspeeds',
-        'Safety',
-        share > MUCH_TOO_FAST || motorSpeed > BRUSH_SPEED ? 'danger' : 'damage',
-        { motor, ...plate },
-        ['less reduction'],
-        {
-          defect: true,
-          heals: (outcome) => plateSpeed === null || outcome.ratio * fastest <= TOO_FAST * plateSpeed,
-        },
-      ),
-    )
+function reach(one: Case): Draft[] {
+  const { motorSpeed, job, now, fastest } = one
   const { kind, volts } = job.parts.supply
   const enough = job.plate.volts === undefined || volts >= 0.95 * job.plate.volts
-  if (one.has('reach') && kind !== 'ac' && enough)
-    found.push(
-      draft(
-        'reach',
-        'Fix',
-        'fails',
-        {
-          motor,
-          top: number(now.topSpeed, 'angular speed', STEADY),
-          asked: number(fastest, 'angular speed', JOB),
-          volts: number(volts, 'voltage', JOB),
-        },
-        ['less reduction'],
-        { faults: ['reach', 'sags'] },
-      ),
-    )
-  return found
+  if (!one.has('reach') || kind === 'ac' || !enough) return []
+  return [
+    draft(
+      'reach',
+      'Fix',
+      'fails',
+      {
+        motor: number(motorSpeed, 'angular speed', JOB),
+        top: number(now.topSpeed, 'angular speed', STEADY),
+        asked: number(fastest, 'angular speed', JOB),
+        volts: number(volts, 'voltage', JOB),
+      },
+      ['less reduction'],
+      { faults: ['reach', 'sags'] },
+    ),
+  ]
 }
 
 /** Motor speed lost for each amp, rad/s per A, warm: (R − what the controller makes up for) / k. */
@@ -172,5 +148,5 @@ function slowed(one: Case): Draft[] {
 
 export function gearingFindings(one: Case): Draft[] {
   const chosen = horsepower(one)
-  return [...chosen, ...(chosen.length > 0 ? [] : range(one)), ...speeds(one), ...slowed(one)]
+  return [...chosen, ...(chosen.length > 0 ? [] : range(one)), ...reach(one), ...slowed(one)]
 }

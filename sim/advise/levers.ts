@@ -1,5 +1,7 @@
 // Levers: the changes that advice may try, each by paths of the scenario, where the job has a use for it.
+import { usualBreaker } from './breakers.ts'
 import type { Case } from './case.ts'
+import { writeQuantity } from '../quantity.ts'
 import type { Changes } from './finding.ts'
 import {
   anotherStep,
@@ -30,7 +32,7 @@ const cooling =
   ({ job }) =>
     from.includes(job.parts.heat.cooling) ? { name, changes: { 'heat.cooling': to } } : null
 
-const amps = (value: number): string => `${Number(value.toPrecision(2))} A`
+const amps = (value: number): string => `${Number(value.toPrecision(3))} A`
 
 const limit =
   (times: number, up: boolean): Lever =>
@@ -47,6 +49,40 @@ const plateVolts: Lever = ({ job }) => {
   if (volts === undefined) return null
   const text = `${Number(volts.toPrecision(4))} V`
   return { name: `Supply of ${text}`, changes: { 'supply.volts': text } }
+}
+
+/** The flywheel taken off the shaft; the cooling stays as it is, so its fan has to stay. */
+const noFlywheel: Lever = ({ job }) =>
+  job.parts.rotor.flywheel > 0
+    ? { name: 'Without the flywheel', changes: { 'rotor.flywheel': '0 kg·m²' } }
+    : null
+
+/** Two of them at once, each where the job has a use for both. */
+const both =
+  (one: Lever, other: Lever): Lever =>
+  (each) => {
+    const [a, b] = [one(each), other(each)]
+    return a && b ? { name: `${a.name}, ${lower(b.name)}`, changes: { ...a.changes, ...b.changes } } : null
+  }
+const lower = (name: string): string => name.charAt(0).toLowerCase() + name.slice(1)
+
+/** Every step that is faster than the speed printed on the wheel, at that speed. */
+const wheelSpeed: Lever = ({ job }) => {
+  const printed = job.parts.machine.wheelSpeed
+  if (printed === undefined) return null
+  const text = writeQuantity(printed, 'rpm')
+  const steps = job.duty.phases.flatMap(({ speed }, index) => (speed > printed ? [index] : []))
+  return {
+    name: `At the wheel’s ${text}`,
+    changes: Object.fromEntries(steps.map((index) => [`duty.phases.${index}.speed`, text])),
+  }
+}
+
+const breaker: Lever = ({ job, now }) => {
+  const size = usualBreaker(job.parts.supply.lineVolts, now.outletAmps)
+  return size === null
+    ? null
+    : { name: `With a breaker of ${size} A`, changes: { 'supply.breaker': `${size} A` } }
 }
 
 const supplyKind =
@@ -74,6 +110,10 @@ export const LEVERS = {
     )(one),
   'chopped DC': supplyKind('pwm', 'On chopped DC'),
   'plate volts': plateVolts,
+  'plate volts, no flywheel': both(plateVolts, noFlywheel),
+  'no flywheel': noFlywheel,
+  'wheel speed': wheelSpeed,
+  'usual breaker': breaker,
   compensation: ({ job: { parts } }) =>
     parts.controller.holds === 'sag compensation' && parts.controller.compensation === 0.8
       ? null

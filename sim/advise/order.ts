@@ -1,13 +1,7 @@
-// The order of findings: danger first, then what is missing before what could be better, then by gain.
+// The order of findings: what hurts people or may, then what harms most, what is missing before what could be better, by gain.
 import type { Case } from './case.ts'
-import { type Cure, type Draft, type Finding, isSevere, SEVERITIES } from './finding.ts'
+import { type Cured, type Draft, type Finding, isPerilous, isSevere, SEVERITIES } from './finding.ts'
 import { isWhole } from './cures.ts'
-
-/** A finding with what was run for it. */
-export interface Cured {
-  readonly draft: Draft
-  readonly cures: readonly Cure[]
-}
 
 /** How much cooler the best cure makes it, K; cures that change no number count for all. */
 function gain({ cures }: Cured, one: Case): number {
@@ -19,11 +13,16 @@ function gain({ cures }: Cured, one: Case): number {
 export const ends = ({ draft, cures }: Cured, other: Draft, one: Case): boolean =>
   !draft.consequence &&
   draft.name !== other.name &&
-  cures.some(({ whole, outcome }) => whole && outcome !== null && isWhole(other, one.now, outcome))
+  cures.some(
+    ({ whole, outcome, changes }) => whole && outcome !== null && isWhole(other, one.now, outcome, changes),
+  )
 
 const rank = ({ severity }: Draft): number => SEVERITIES.indexOf(severity)
 
-/** Findings in order; one that another's cure makes an end of stands after that, which is as urgent as it. */
+/**
+ * Findings in order. One that another's cure makes an end of stands after that, which is as urgent as it; but what
+ * hurts people waits for no other.
+ */
 export function ordered(all: readonly Cured[], one: Case): Finding[] {
   const compare = (a: Cured, b: Cured, rankA: number, rankB: number): number =>
     rankA - rankB ||
@@ -38,22 +37,22 @@ export function ordered(all: readonly Cured[], one: Case): Finding[] {
     const [head] = heads.sort((a, b) => compare(a, b, rank(a.draft), rank(b.draft)))
     if (head) following.set(each, head)
   }
-  const followers = (head: Cured) => [...following].filter(([, its]) => its === head).map(([each]) => each)
+  const waits = (each: Cured) => following.has(each) && !isPerilous(each.draft.severity)
+  const followers = (head: Cured) => all.filter((each) => waits(each) && following.get(each) === head)
   const urgency = (each: Cured): number =>
     Math.min(rank(each.draft), ...followers(each).map(({ draft }) => rank(draft)))
-  const heads = all
-    .filter((each) => !following.has(each))
-    .sort((a, b) => compare(a, b, urgency(a), urgency(b)))
-  const told = (each: Cured, urgent: number, after: Finding['after']): Finding => {
+  const heads = all.filter((each) => !waits(each)).sort((a, b) => compare(a, b, urgency(a), urgency(b)))
+  const told = (each: Cured, urgent: number): Finding => {
     const { name, kind, evidence, quotes } = each.draft
+    const after = following.get(each)?.draft.name ?? null
     // What another cure makes an end of needs none of its own, unless it is there to keep hands whole.
     const cures = after === null || kind === 'Safety' ? each.cures : []
     return { name, kind, severity: SEVERITIES[urgent], evidence, quotes, cures, after }
   }
   return heads.flatMap((head) => [
-    told(head, urgency(head), null),
+    told(head, urgency(head)),
     ...followers(head)
       .sort((a, b) => compare(a, b, rank(a.draft), rank(b.draft)))
-      .map((each) => told(each, rank(each.draft), head.draft.name)),
+      .map((each) => told(each, rank(each.draft))),
   ])
 }

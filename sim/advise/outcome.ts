@@ -1,14 +1,17 @@
 // What a job comes to, as advice compares it: faults, heat, amps and speed, in few enough numbers to keep by the dozen.
 import { figuresOf } from '../carryOut.ts'
+import { CAST_RIM, flywheelRim } from '../drive/runaway.ts'
 import type { Job } from '../job.ts'
 import type { Figures } from '../judge.ts'
 import { ratio } from '../parts/belt.ts'
+import type { Accepted } from '../read.ts'
 import type { Progress } from '../run.ts'
 import { topSpeed } from '../steady/operating.ts'
 
 /** What keeps a job from being done, worst first. */
 export const FAULTS = [
   'destroyed',
+  'rim',
   'opens',
   'hot',
   'stalls',
@@ -58,13 +61,14 @@ const SLIPS = 0.2
 /** A knob fully up that gets this near is there. */
 const THERE = 0.98
 
-/** A run's figures as an outcome. */
-export function outcomeFrom(job: Job, figures: Figures): Outcome {
+/** A run's figures as an outcome; the diameter is the flywheel's, m, where it is known. */
+export function outcomeFrom(job: Job, figures: Figures, flywheelDiameter: number | undefined): Outcome {
   const { ending, firstOpening, classPassed, stalled, speedMissed, limitedInCut, slipSeconds } = figures
   const fastest = Math.max(...job.duty.phases.map(({ speed }) => speed))
   const top = topSpeed(job.parts)
   const found: Readonly<Record<Fault, boolean>> = {
     destroyed: ending.kind === 'destroyed',
+    rim: (flywheelRim(job.parts, fastest * ratio(job.parts.belt), flywheelDiameter) ?? 0) > CAST_RIM,
     opens: firstOpening !== null,
     hot: classPassed !== null,
     stalls: stalled !== null,
@@ -101,7 +105,7 @@ export function outcomeFrom(job: Job, figures: Figures): Outcome {
   }
 }
 
-/** Runs a job, by turns where its duty repeats often. */
-export function* outcomeOf(job: Job): Generator<Progress, Outcome> {
-  return outcomeFrom(job, yield* figuresOf(job))
+/** Runs a job as read, by turns where its duty repeats often. */
+export function* outcomeOf({ job, motor }: Accepted): Generator<Progress, Outcome> {
+  return outcomeFrom(job, yield* figuresOf(job), motor.bench.flywheelDiameter)
 }

@@ -5,10 +5,11 @@ import { writeQuantity } from '../quantity.ts'
 import { lastStage, settled, twoStage } from '../studies/ratio/change.ts'
 import { twoStagesWithin } from '../studies/ratio/jackshaft.ts'
 import { beltFaults } from '../drive/limits.ts'
+import { CAST_RIM, flywheelRim } from '../drive/runaway.ts'
 import type { Case } from './case.ts'
 import type { Pulled } from './levers.ts'
 
-/** Of the speed that the volts allow, a job is given this much at most. */
+/** Of the speed that the volts allow, or a rim, a job is given this much at most. */
 const IN_HAND = 0.95
 /** How much more reduction is looked for first, and what more at least is worth a pulley. */
 const MORE = 1.4
@@ -94,10 +95,13 @@ export function jackshaft(one: Case): Pulled | null {
     : null
 }
 
-/** The largest pulley that still reaches every speed asked, and turns the motor no faster than its plate. */
+/** The largest pulley that still reaches every speed asked, and turns motor and flywheel no faster than they stand. */
 export function lessReduction(one: Case): Pulled | null {
   const { plateSpeed, fastest, ratio: n } = one
-  const most = Math.min(reach(one), plateSpeed === null ? Infinity : plateSpeed / fastest)
+  const rim = flywheelRim(one.job.parts, 1, one.motor.bench.flywheelDiameter)
+  // Idling, a controller that makes up for sag turns it a little faster than asked.
+  const stands = Math.min(plateSpeed ?? Infinity, rim === null ? Infinity : (IN_HAND * CAST_RIM) / rim)
+  const most = Math.min(reach(one), stands / fastest)
   const smaller = lastPulleys(one).filter((each) => each.n <= most && each.n < n / 1.02)
   const best = smaller.at(-1)
   return best ? pulled(one, best) : null

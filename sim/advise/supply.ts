@@ -1,11 +1,10 @@
-// Findings about the supply: the wrong kind, volts over or under the plate, lumpy current, the outlet, the earth.
-import { runaway, TRIED } from '../drive/runaway.ts'
-import { formFactorSquared, liveVolts, supplyAmps } from '../parts/supply.ts'
-import { constantAt, resistanceAt } from '../parts/winding.ts'
+// Findings about the supply: the wrong kind, volts over or under the plate, lumpy current, the earth.
+import { CAST_RIM, flywheelRim, runaway, TRIED } from '../drive/runaway.ts'
+import { SAFETY } from '../handbook/safety.ts'
+import { formFactorSquared, liveVolts } from '../parts/supply.ts'
 import { fromUnit } from '../quantity.ts'
-import { friction } from '../parts/rotor.ts'
 import { operatingPoint } from '../steady/operating.ts'
-import { bridgeEmf } from './bridge.ts'
+import { bridgeIdle } from './bridge.ts'
 import type { Case } from './case.ts'
 import { TOUCHABLE_VOLTS } from './discharge.ts'
 import { type Draft, draft, JOB, LIVE, number, PLATE, RUN, STEADY } from './finding.ts'
@@ -16,10 +15,10 @@ const UNDER = 0.95
 const OVER = 1.15
 /** Speed that brushes stand, rad/s. */
 export const BRUSH_SPEED = fromUnit(10000, 'rpm')
+/** Ohms from what is earthed to the earth pin, at most, the meter's own leads taken off (common practice, no source). */
+const BONDED = 1
 /** Copper heat over that of steady current from which a choke is worth a word. */
 const LUMPY = 1.2
-/** Loads of hours are held to this share of a breaker (common practice; your code decides). */
-const LONG_LOAD = 0.8
 
 /** True where the motor leads can kill. */
 export const isDeadly = ({ kind, volts }: Case['job']['parts']['supply']): boolean =>
@@ -30,7 +29,7 @@ const isTooFast = (speed: number, plateSpeed: number | null): boolean =>
   speed > BRUSH_SPEED || (plateSpeed !== null && speed > TRIED * plateSpeed)
 
 function wrongKind(one: Case): Draft[] {
-  const { supply, winding, rotor } = one.job.parts
+  const { supply, winding } = one.job.parts
   if (supply.kind === 'ac')
     return [
       draft('ac', 'Fix', 'damage', { line: number(supply.lineVolts, 'voltage', JOB) }, ['chopped DC'], {
@@ -39,9 +38,7 @@ function wrongKind(one: Case): Draft[] {
       }),
     ]
   if (supply.kind !== 'bare bridge') return []
-  const peak = Math.SQRT2 * supply.lineVolts
-  const amps = friction(rotor, peak / winding.constant) / winding.constant
-  const idle = (peak * bridgeEmf((amps * winding.resistance) / peak)) / winding.constant
+  const idle = bridgeIdle(one.job.parts)
   const steady = supply.lineVolts / winding.constant
   return [
     draft(
@@ -60,11 +57,10 @@ function wrongKind(one: Case): Draft[] {
 }
 
 function volts(one: Case): Draft[] {
-  const { job, now, plateSpeed, work } = one
+  const { job, now, work } = one
   const { supply } = job.parts
   const plate = job.plate.volts
   if (plate === undefined || supply.kind === 'ac' || supply.kind === 'bare bridge') return []
-  const told = { volts: number(supply.volts, 'voltage', JOB), plate: number(plate, 'voltage', PLATE) }
   if (supply.volts < UNDER * plate) {
     const short =
       one.has('reach') ||
@@ -72,6 +68,7 @@ function volts(one: Case): Draft[] {
     if (!short) return []
     const top = number(now.topSpeed, 'angular speed', STEADY)
     const asked = number(one.fastest, 'angular speed', JOB)
+    const told = { volts: number(supply.volts, 'voltage', JOB), plate: number(plate, 'voltage', PLATE) }
     return [
       draft('underVolts', 'Fix', 'fails', { ...told, top, asked }, ['plate volts'], {
         faults: ['reach', 'sags', 'stalls'],
@@ -80,20 +77,49 @@ function volts(one: Case): Draft[] {
     ]
   }
   if (supply.volts <= OVER * plate) return []
-  const { motor: fast, flywheelRim: rim } = runaway(job.parts, one.motor.bench.flywheelDiameter)
+  return [tooManyVolts(one, supply.volts, plate)]
+}
+
+/**
+ * Speed with all the volts a controller gives and nothing to do, rad/s: (V − Vb)/k, cold, when the magnets are strongest
+ * and it is slowest: a lower bound.
+ */
+const idleAt = ({ job: { parts } }: Case, volts: number): number =>
+  Math.max(0, volts - parts.winding.brushDrop) / parts.winding.constant
+
+function tooManyVolts(one: Case, volts: number, plate: number): Draft {
+  const { job, plateSpeed } = one
+  const { flywheelDiameter } = one.motor.bench
+  const idle = idleAt(one, volts)
+  const rim = flywheelRim(job.parts, idle, flywheelDiameter)
+  const rimAfter = flywheelRim(job.parts, idleAt(one, plate), flywheelDiameter)
+  const shorted = runaway(job.parts, undefined).motor
   const evidence = {
-    ...told,
-    idle: number(fast, 'angular speed', 'volts over the motor constant'),
+    volts: number(volts, 'voltage', JOB),
+    plate: number(plate, 'voltage', PLATE),
+    idle: number(idle, 'angular speed', 'volts over the motor constant'),
+    ...(shorted > idle ? { shorted: number(shorted, 'angular speed', 'peak of the mains over it') } : {}),
     ...(plateSpeed === null ? {} : { plateSpeed: number(plateSpeed, 'angular speed', PLATE) }),
-    ...(rim === null ? {} : { rim: number(rim, 'speed', 'the flywheel’s rim at that speed') }),
+    ...(rim === null || rimAfter === null
+      ? {}
+      : {
+          rim: number(rim, 'speed', 'the flywheel’s rim at that speed'),
+          rimAfter: number(rimAfter, 'speed', 'the flywheel’s rim on the plate’s volts'),
+          rimLimit: number(CAST_RIM, 'speed', SAFETY.castRim),
+        }),
   }
-  const severity = isTooFast(fast, plateSpeed) ? 'danger' : 'short'
-  return [
-    draft('overVolts', 'Safety', severity, evidence, ['plate volts'], {
+  return draft(
+    'overVolts',
+    'Safety',
+    isTooFast(idle, plateSpeed) || (rim ?? 0) > CAST_RIM ? 'danger' : 'short',
+    evidence,
+    ['plate volts', 'plate volts, no flywheel'],
+    {
       defect: true,
-      heals: (outcome) => !outcome.faults.includes('reach'),
-    }),
-  ]
+      wanted: true,
+      heals: (_, changes) => rimAfter === null || rimAfter <= CAST_RIM || 'rotor.flywheel' in changes,
+    },
+  )
 }
 
 function lumpy(one: Case): Draft[] {
@@ -117,50 +143,22 @@ function lumpy(one: Case): Draft[] {
   ]
 }
 
-function outlet(one: Case): Draft[] {
-  const { now, job, motorSpeed } = one
-  const { supply, controller, winding } = job.parts
-  const share = now.outletAmps / supply.breaker
-  const breaker = number(supply.breaker, 'current', JOB)
-  const motor = number(now.workAmps, 'current', RUN)
-  const found: Draft[] = []
-  if (share > LONG_LOAD)
-    found.push(
-      draft(
-        'socket',
-        'Fix',
-        share > 1 ? 'fails' : 'short',
-        { outlet: number(now.outletAmps, 'current', RUN), breaker, motor },
-        ['more reduction', 'most reduction', 'shorter work'],
-        { heals: (outcome) => outcome.outletAmps <= LONG_LOAD * supply.breaker, consequence: true },
-      ),
-    )
-  const most = controller.currentLimit
-  const power =
-    most *
-    (constantAt(winding, now.hottestFrameC) * motorSpeed + resistanceAt(winding, now.hottestWindingC) * most)
-  const atLimit = supplyAmps(supply, Math.min(power, supply.volts * most), most, 1)
-  if (one.has('limited') && share <= 1 && atLimit > supply.breaker)
-    found.push(
-      draft(
-        'weakSupply',
-        'Fix',
-        'short',
-        { atLimit: number(atLimit, 'current', STEADY), breaker, limit: number(most, 'current', JOB) },
-        ['more reduction', 'most reduction'],
-        { faults: ['limited'] },
-      ),
-    )
-  return found
-}
-
 function earth({ job: { parts } }: Case): Draft[] {
   const { supply } = parts
   if (!isDeadly(supply) || supply.earth === 'yes') return []
-  const evidence = { volts: number(liveVolts(supply), 'voltage', LIVE) }
+  const evidence = {
+    volts: number(liveVolts(supply), 'voltage', LIVE),
+    ohms: number(BONDED, 'resistance', SAFETY.practice),
+  }
+  // A battery floats: it takes a second fault before anybody is hurt.
   if (supply.earth === 'no')
-    return [draft('noEarth', 'Safety', 'danger', evidence, ['earth'], { defect: true, heals: () => true })]
-  return [draft('earthUnknown', 'Measure', 'note', evidence, [])]
+    return [
+      draft('noEarth', 'Safety', supply.kind === 'battery' ? 'short' : 'danger', evidence, ['earth'], {
+        defect: true,
+        heals: () => true,
+      }),
+    ]
+  return [draft('earthUnknown', 'Measure', supply.kind === 'battery' ? 'note' : 'unknown', evidence, [])]
 }
 
 export const supplyFindings = (one: Case): Draft[] => [
@@ -168,5 +166,4 @@ export const supplyFindings = (one: Case): Draft[] => [
   ...wrongKind(one),
   ...volts(one),
   ...lumpy(one),
-  ...outlet(one),
 ]

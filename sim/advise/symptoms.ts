@@ -1,7 +1,7 @@
 // From what a drive does to what it may be: causes that fit this job, ranked, and whether its numbers explain it at all.
 import type { Case } from './case.ts'
 import type { Evidence, Finding, FindingName } from './finding.ts'
-import { CANDIDATES, type Cause } from './symptoms/causes.ts'
+import { candidatesFor, type Cause } from './symptoms/causes.ts'
 import { explained, type Explained } from './symptoms/explained.ts'
 import type { Symptom } from './symptoms/names.ts'
 
@@ -46,7 +46,7 @@ export function diagnose(
 ): Diagnosis {
   const told: Explained = explained(one, symptom, after)
   const names = new Set(findings.map(({ name }) => name))
-  const scored = CANDIDATES[symptom].map(({ cause, weight, findings: mine, fault }) => {
+  const scored = candidatesFor(symptom, one.now.guarded).map(({ cause, weight, findings: mine, fault }) => {
     const finding = mine.find((name) => names.has(name)) ?? null
     const times = weightOf(told.explained, finding !== null, fault)
     return { cause, finding, fault, share: weight * times }

@@ -21,12 +21,11 @@ export function centresFor(length: number, one: number, other: number): number |
   const least = leastCentres(one, other)
   const short = beltLength(one, other, least)
   if (!(length >= short)) return null
-  // A belt is never more than its own half longer than the distance it spans.
-  const most = Math.max(least, length / 2)
+  if (length === short) return least
+  // A belt is longer than there and back.
+  const most = length / 2
   const miss = (centres: number) => beltLength(one, other, centres) - length
-  const [low, high] = [short - length, miss(most)]
-  if (low === 0) return least
-  return high <= 0 ? most : root(miss, least, most, low, high, 1e-13 * most)
+  return root(miss, least, most, short - length, miss(most), 1e-13 * most)
 }
 
 /** Wrap of the smaller pulley, rad: π − 2γ. The larger has 2π less that. */

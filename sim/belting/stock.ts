@@ -1,4 +1,4 @@
-// The belt that is sold nearest to a wish: by the centres it runs at, or by its length.
+// The belt that is sold nearest to the centres that are wanted.
 import { STOCK_LENGTHS } from '../handbook/beltSections.ts'
 import { beltLength, centresFor } from './geometry.ts'
 
@@ -24,7 +24,3 @@ export function stockBelt(driving: number, driven: number, wanted: number): Stoc
   }
   return best
 }
-
-/** The shortest belt that is sold and goes round two pulleys, m; null where all are too short. */
-export const shortestStock = (driving: number, driven: number): number | null =>
-  STOCK_LENGTHS.find((length) => centresFor(length, driving, driven) !== null) ?? null

@@ -1,6 +1,6 @@
 // Belt inputs that are each in order and do not go together: a step that is not there, a belt that goes round nothing.
 import { beltLength, leastCentres } from '../belting/geometry.ts'
-import { shortestStock, stockBelt } from '../belting/stock.ts'
+import { stockBelt } from '../belting/stock.ts'
 import { hasJackshaft, onStep, type ReadBelt, type Step } from '../parts/belt.ts'
 import type { Problem } from '../problem.ts'
 import { toUnit } from '../quantity.ts'
@@ -9,16 +9,16 @@ import { both } from './sizes.ts'
 function tooShort(path: string, length: number | undefined, one: number, other: number): Problem[] {
   const least = beltLength(one, other, leastCentres(one, other))
   if (length === undefined || length >= least) return []
-  const usual = stockBelt(one, other, one + other)?.length ?? shortestStock(one, other)
+  const usual = stockBelt(one, other, one + other)?.length
   return [
     {
       path,
       wrong: `A belt of ${both(length)} is too short for pulleys of ${both(one)} and ${both(other)}: with their rims touching they need ${both(least)}.`,
       wouldDo:
-        usual === null
+        usual === undefined
           ? 'Smaller pulleys, or leave the length open.'
           : `Of those that are sold ${both(usual)} gives the usual room. Or smaller pulleys, or leave it open.`,
-      ...(usual === null ? {} : { offers: [`${Number(toUnit(usual, 'in').toPrecision(4))} in`] }),
+      ...(usual === undefined ? {} : { offers: [`${Number(toUnit(usual, 'in').toPrecision(4))} in`] }),
     },
   ]
 }

@@ -131,11 +131,9 @@ function odds({ parts: { belt } }: Job): Problem[] {
 /** Steps that one belt does not fit. */
 function steps({ parts: { belt } }: Job): Problem[] {
   const fits = stepFits(belt)
-  const worst = fits.reduce(
-    (a, b) => (Math.abs(b.longer) > Math.abs(a?.longer ?? 0) ? b : a),
-    fits[0] as (typeof fits)[number] | undefined,
-  )
-  if (!worst || Math.abs(worst.longer) <= TAKE_UP) return []
+  if (fits.length === 0) return []
+  const worst = fits.reduce((a, b) => (Math.abs(b.longer) > Math.abs(a.longer) ? b : a))
+  if (Math.abs(worst.longer) <= TAKE_UP) return []
   return [
     {
       path: 'belt.steps',

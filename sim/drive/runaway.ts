@@ -11,11 +11,16 @@ export interface Runaway {
   readonly flywheelRim: number | null
 }
 
+/** Speed of the flywheel's rim with the motor at a speed (rad/s); null where there is none, or its diameter (m) is not known. m/s */
+export const flywheelRim = ({ rotor }: Parts, motor: number, diameter: number | undefined): number | null =>
+  diameter === undefined || rotor.flywheel <= 0 ? null : (motor * diameter) / 2
+
 /** Supplies of fewer volts come through a transformer or a switched supply, V (common practice). */
 const LOW_VOLTS = 60
 
 /** Speeds with all the volts there are and nothing to do: (V − Vb)/k, cold, when the magnets are strongest and it is slowest: a lower bound. */
-export function runaway({ supply, winding, belt }: Parts, flywheelDiameter: number | undefined): Runaway {
+export function runaway(parts: Parts, flywheelDiameter: number | undefined): Runaway {
+  const { supply, winding, belt } = parts
   // A shorted device passes all that is rectified; of a low supply that is its own volts, behind a transformer.
   const offLine = supply.kind !== 'battery' && supply.volts > LOW_VOLTS
   const volts = offLine ? Math.max(supply.volts, Math.SQRT2 * supply.lineVolts) : supply.volts
@@ -25,7 +30,7 @@ export function runaway({ supply, winding, belt }: Parts, flywheelDiameter: numb
     motor,
     spindle,
     pulleyRim: (spindle * belt.machinePulley) / 2,
-    flywheelRim: flywheelDiameter === undefined ? null : (motor * flywheelDiameter) / 2,
+    flywheelRim: flywheelRim(parts, motor, flywheelDiameter),
   }
 }
 

@@ -1,6 +1,6 @@
 // The machine at its spindle: what is heavy, what drags, and the cut.
 import * as v from 'valibot'
-import { choiceOr, quantityOr } from '../field.ts'
+import { choiceOr, quantity, quantityOr } from '../field.ts'
 
 export const MachineFields = v.object({
   kind: choiceOr('other', {
@@ -38,6 +38,15 @@ export const MachineFields = v.object({
     high: '1000 N·m·s/rad',
     below: 'less than nothing',
   }),
+  wheelSpeed: v.optional(
+    quantity({
+      label: 'Speed printed on the wheel',
+      dimension: 'angular speed',
+      low: '100 rpm',
+      high: '100000 rpm',
+      help: 'Of a grinder: the most its wheel may ever turn.',
+    }),
+  ),
   acceptedSag: quantityOr('20 %', {
     label: 'Sag you accept in the cut',
     dimension: 'share',

@@ -38,6 +38,11 @@ export interface Unit {
   readonly words: readonly string[]
 }
 
+/** A unit of a symbol and its words, apart by blanks. Small decimal units divide rather than multiply, so that 9 mm is 0.009 m to the last digit. */
+export const unit = (symbol: string, words: string, factor: Partial<Unit> = {}): Unit => {
+  return { symbol, times: 1, over: 1, zero: 0, inverse: false, ...factor, words: words.split(' ') }
+}
+
 /** A dimension: what a person calls it, texts to show as examples, its units with the SI one first. */
 export interface Entry {
   readonly name: string

@@ -1,43 +1,24 @@
-// Every unit there is, with the only conversion factors of the project and the words people type.
-import type { Dimension, Entry, Unit } from './unit.ts'
-
-// Exact by definition: the international foot, inch and pound (1959) and the standard fall of 1901 (NIST SP 811, B.8).
-const foot = 0.3048
-const inch = 0.0254
-const mile = 5280 * foot
-const pound = 0.45359237
-const ounce = pound / 16
-const g = 9.80665
-const poundForce = pound * g
-const ounceForce = ounce * g
-/** 550 foot pounds-force a second. */
-const horsepower = 550 * foot * poundForce
-/** 75 metre kilograms-force a second. */
-const metricHorsepower = 75 * g
-
-/** Small decimal units divide rather than multiply, so that 9 mm is 0.009 m to the last digit. */
-const unit = (symbol: string, words: string, factor: Partial<Unit> = {}): Unit => {
-  return { symbol, times: 1, over: 1, zero: 0, inverse: false, ...factor, words: words.split(' ') }
-}
-
-/** "ft" with "lb" gives ftlb and lbft. */
-const eitherWay = (one: string, other: string) =>
-  one
-    .split(' ')
-    .flatMap((a) => other.split(' ').flatMap((b) => [a + b, b + a]))
-    .join(' ')
-
-const inches = 'in inch inches'
-const pounds = 'lb lbs lbf lbsf pound pounds'
-const ounces = 'oz ozf ounce ounces'
-const celsius = '°c c degc celsius degreec degreesc degreecelsius degreescelsius degcelsius centigrade'
-const fahrenheit = '°f f degf fahrenheit degreef degreesf degreefahrenheit degreesfahrenheit degfahrenheit'
+// Every unit there is, with the words people type for it. Sources of the factors: factors.ts.
+import {
+  foot,
+  g,
+  horsepower,
+  inch,
+  metricHorsepower,
+  mile,
+  ounceForce,
+  ounce,
+  pound,
+  poundForce,
+} from './factors.ts'
+import { type Dimension, type Entry, unit } from './unit.ts'
+import { celsius, eitherWay, fahrenheit, inches, ounces, pounds } from './words.ts'
 
 // Speeds in a straight line and feeds are both told so.
 const perSecond = unit('m/s', 'm/s m/sec meters/second metres/second')
 const perMinute = unit('m/min', 'm/min metre/min meter/min metres/min meters/min', { over: 60 })
 
-/** Dimension → its name, examples and units. Sources of the factors: see the constants above. */
+/** Dimension → its name, examples and units. */
 export const table: Readonly<Record<Dimension, Entry>> = {
   time: {
     name: 'a time',

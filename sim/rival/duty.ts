@@ -3,7 +3,6 @@ import type { Duty, Phase } from '../duty.ts'
 import { phaseSeconds } from '../duty.ts'
 import { classLimitC } from '../handbook/insulation.ts'
 import { senseRate } from '../parts/cutoff.ts'
-import type { Heat } from '../parts/heat.ts'
 import type { Parts } from '../plant.ts'
 import { advance, type Crossing } from '../solve/advance.ts'
 import { root } from '../solve/root.ts'
@@ -74,24 +73,18 @@ function warmer(parts: Parts, watch: readonly Crossing[]) {
  * the whole job passes no limit: winding, cutoff, amps, volts, belt; from the job's own start. Idling and resting
  * steps are as asked. Null where nothing is cut. Run-up and surges are left out. Source: PHYSICS.md §6.
  */
-export function dutyTorque(
-  parts: Parts,
-  duty: Duty,
-  speed: number,
-  cooling?: Heat['cooling'],
-): number | null {
-  const whole = cooling ? { ...parts, heat: { ...parts.heat, cooling } } : parts
+export function dutyTorque(parts: Parts, duty: Duty, speed: number): number | null {
   const phases = duty.phases.filter((phase) => phaseSeconds(phase) > 0)
   if (!phases.some(cuts)) return null
-  const working = heldAt(whole, speed)
-  const limitC = classLimitC(whole.winding.insulation)
-  const { fitted, opensAt } = whole.cutoff
+  const working = heldAt(parts, speed)
+  const limitC = classLimitC(parts.winding.insulation)
+  const { fitted, opensAt } = parts.cutoff
   // The switch lags and may pass in the rest; a winding that passes needs no look at what comes after.
   const watch: Crossing[] = [{ state: 0, level: limitC, direction: 1 }]
   if (fitted !== 'none') watch.push({ state: 2, level: opensAt, direction: 1 })
-  const warm = warmer(whole, watch)
+  const warm = warmer(parts, watch)
   const spans = phases.map((phase) => ({
-    held: cuts(phase) ? working : heldAt(whole, phase.speed),
+    held: cuts(phase) ? working : heldAt(parts, phase.speed),
     works: cuts(phase),
     seconds: phaseSeconds(phase),
   }))

@@ -1,12 +1,14 @@
 // Advice in words: each finding with a verb first, what and why, the number that counts, and its buttons.
 import type { Advice } from '../advise.ts'
 import type { Finding, FindingKind, FindingName, Severity } from '../advise/finding.ts'
+import { sourceOf } from '../advise/sources.ts'
 import { hardestPhase } from '../judge.ts'
 import { type Button, button } from './advice/button.ts'
 import { controlWords } from './advice/control.ts'
 import { driveWords } from './advice/drive.ts'
 import { heatWords } from './advice/heat.ts'
 import { supplyWords } from './advice/supply.ts'
+import { tooFastWords } from './advice/tooFast.ts'
 import type { Say, Words } from './advice/words.ts'
 import type { Units } from './units.ts'
 
@@ -28,6 +30,7 @@ const WORDS: Readonly<Record<FindingName, Say>> = {
   ...controlWords,
   ...heatWords,
   ...driveWords,
+  ...tooFastWords,
 }
 
 const WIRING = { label: 'Show wiring', zone: 'K' } as const
@@ -37,7 +40,9 @@ const LEADS: Partial<Record<FindingName, Told['leads']>> = {
   notConnected: WIRING,
   noCutoff: WIRING,
   motorLead: WIRING,
+  enableOnly: WIRING,
   restarts: WIRING,
+  wheelUnknown: { label: 'Enter reading', path: 'machine.wheelSpeed' },
   earthUnknown: { label: 'Enter reading', path: 'supply.earth' },
 }
 
@@ -57,8 +62,10 @@ export function findingWords(
 ): Told {
   const words = WORDS[finding.name]({ finding, job, now, units })
   const { name, kind, severity, cures } = finding
+  const source = sourceOf(name)
   return {
     ...words,
+    text: source ? `${words.text} Source: ${source}.` : words.text,
     finding: name,
     kind,
     severity,

@@ -5,6 +5,7 @@ import { assemble } from '../plant.ts'
 import type { Sure } from '../studies/sure.ts'
 import { doubted } from './answer/doubted.ts'
 import { type Answer, asGiven, type Verdict } from './answer/given.ts'
+import { wrongSupply } from './answer/wrongSupply.ts'
 import { ratioText } from './number.ts'
 import type { Units } from './units.ts'
 
@@ -15,6 +16,8 @@ export type { Answer, Verdict }
  * the verdict follows the samples and the headline is rounded to the doubt.
  */
 export function answerOf(job: Job, figures: Figures, units: Units, sure: Sure | null = null): Answer {
+  const wrong = wrongSupply(job, units)
+  if (wrong) return wrong
   const given = asGiven(job, figures, units)
   const { kind } = figures.ending
   if (!sure || (kind !== 'finished' && kind !== 'destroyed')) return given

@@ -50,12 +50,12 @@ export function compareRows(
       motor: torque(each.torque),
       note: '',
     })),
-    ...(motor.duty === null
+    ...(motor.duty === null || old.duty === null
       ? []
       : [
           {
             label: 'For this duty',
-            old: torque(old.duty ?? old.allDay),
+            old: torque(old.duty),
             motor: torque(motor.duty),
             note: dutyNote,
           },

@@ -22,6 +22,7 @@ const endingWords: Record<Ending['kind'], string> = {
 /** Words for a mark. */
 export function markWords(mark: Mark, job: Job, units: Units): string {
   const ratio = assemble(job.parts).ratio
+  const bare = job.parts.supply.kind === 'bare bridge'
   const name = (phase: number) => job.duty.phases[phase]?.name.trim() || `step ${phase + 1}`
   switch (mark.kind) {
     case 'opens':
@@ -29,9 +30,11 @@ export function markWords(mark: Mark, job: Job, units: Units): string {
     case 'recloses':
       return `cutoff recloses, during ${name(mark.phase)}`
     case 'limit reached':
-      return `current limit reached, for ${duration(mark.until - mark.t)}`
+      return bare
+        ? `over ${told(job.parts.controller.currentLimit, 'current', units)}, which a bridge does not hold, for ${duration(mark.until - mark.t)}`
+        : `current limit reached, for ${duration(mark.until - mark.t)}`
     case 'speed not reached':
-      return `speed not held: down to ${told(mark.lowest / ratio, 'angular speed', units)} of ${told(mark.asked / ratio, 'angular speed', units)} asked`
+      return `speed not held: down to ${told(mark.lowest / ratio, 'angular speed', units)} of ${told(mark.asked / ratio, 'angular speed', units)} ${bare ? 'that a knob would set' : 'asked'}`
     case 'belt slips':
       return `belt slips, ${percent(mark.worst)} at the worst, for ${duration(mark.until - mark.t)}`
     case 'stalled':
@@ -67,6 +70,9 @@ function worse(a: Mark, b: Mark): Mark {
   return a
 }
 
+/** All that happens on AC, as far as it is worked out. */
+const STANDS: readonly EventLine[] = [{ time: clockTime(0), words: 'it hums, and does not turn' }]
+
 /** What happened and how the run ended, in order of time. */
 export const eventLines = (
   job: Job,
@@ -74,12 +80,15 @@ export const eventLines = (
   ending: Ending,
   reached: number,
   units: Units,
-): readonly EventLine[] => [
-  ...gathered(marks).map(({ mark, t, times }) => ({
-    time: clockTime(t),
-    words:
-      markWords(mark, job, units) +
-      (times > 1 ? ` (the worst of ${times} times, at ${clockTime(mark.t)})` : ''),
-  })),
-  { time: clockTime(reached), words: endingWords[ending.kind] },
-]
+): readonly EventLine[] =>
+  job.parts.supply.kind === 'ac'
+    ? STANDS
+    : [
+        ...gathered(marks).map(({ mark, t, times }) => ({
+          time: clockTime(t),
+          words:
+            markWords(mark, job, units) +
+            (times > 1 ? ` (the worst of ${times} times, at ${clockTime(mark.t)})` : ''),
+        })),
+        { time: clockTime(reached), words: endingWords[ending.kind] },
+      ]

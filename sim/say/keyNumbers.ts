@@ -57,11 +57,14 @@ const openForNumber = (job: Job, { firstOpening, firstOpenFor, delivered }: Figu
       note: `then the machine restarts; ${note}`,
       bad: true,
     }
-  const until = job.parts.cutoff.fitted === 'manual reset' ? 'until it is reset' : 'to the end'
+  const { fitted, leads } = job.parts.cutoff
+  if (leads === 'no-volt release')
+    return { label: 'Stays off', number: 'until start is pressed', unit: '', note, bad: true }
+  const until = fitted === 'manual reset' ? 'until it is reset' : 'to the end'
   return { label: 'Stays open', number: until, unit: '', note, bad: true }
 }
 
-const slowestNumber = ({ slowest, speedMissed }: Figures, units: Units): KeyNumber => {
+const slowestNumber = (job: Job, { slowest, speedMissed }: Figures, units: Units): KeyNumber => {
   const label = 'Slowest in the cut'
   if (!slowest) return { label, number: '—', unit: '', note: 'it never gets to its speed', bad: true }
   const { number, unit } = show(slowest.value, 'angular speed', units)
@@ -69,7 +72,7 @@ const slowestNumber = ({ slowest, speedMissed }: Figures, units: Units): KeyNumb
     label,
     number,
     unit,
-    note: `${percent(slowest.sag)} under the ${show(slowest.asked, 'angular speed', units).number} asked`,
+    note: `${percent(slowest.sag)} under the ${show(slowest.asked, 'angular speed', units).number} ${job.parts.supply.kind === 'bare bridge' ? 'that a knob would set' : 'asked'}`,
     bad: speedMissed,
   }
 }
@@ -81,6 +84,12 @@ const withUnit = (label: string, shown: Shown, note: string, bad: boolean): KeyN
   bad,
 })
 
+/** On AC it stands: there is nothing to work out. */
+const onAc = (average: string): readonly KeyNumber[] =>
+  ['Cutoff opens at', 'Running time you get', 'Hottest winding', 'Slowest in the cut', average].map(
+    (label) => ({ label, number: '—', unit: '', note: 'not worked out on AC', bad: true }),
+  )
+
 /** The five numbers. */
 export function keyNumbers(job: Job, figures: Figures, units: Units): readonly KeyNumber[] {
   const { hottestWindingC, classLimitC, classMargin, workAmps, peakAmps } = figures
@@ -89,6 +98,8 @@ export function keyNumbers(job: Job, figures: Figures, units: Units): readonly K
       ? `limit ${told(job.parts.controller.currentLimit, 'current', units)}`
       : `plate ${told(job.plate.amps, 'current', units)}`
   const name = job.duty.phases[figures.work.phase]?.name.trim() || 'the hardest step'
+  const average = `Average current, ${name}`
+  if (job.parts.supply.kind === 'ac') return onAc(average)
   return [
     openingNumber(job, figures, units),
     openForNumber(job, figures),
@@ -98,9 +109,9 @@ export function keyNumbers(job: Job, figures: Figures, units: Units): readonly K
       `class ${job.parts.winding.insulation} limit ${told(classLimitC, 'temperature', units)}`,
       classMargin < 0,
     ),
-    slowestNumber(figures, units),
+    slowestNumber(job, figures, units),
     withUnit(
-      `Average current, ${name}`,
+      average,
       show(workAmps, 'current', units),
       `peaks at ${told(peakAmps.value, 'current', units)}; ${plate}`,
       figures.limitedInCut >= 1 || workAmps > (job.plate.amps ?? Infinity),
@@ -130,10 +141,19 @@ export interface Limit {
   readonly why: string
 }
 
+const AC_LIMITS: readonly Limit[] = [
+  { name: 'heat', limits: true, why: 'standing on AC it burns in minutes' },
+  { name: 'speed', limits: true, why: 'it does not turn' },
+  { name: 'current', limits: true, why: 'only the winding’s ohms hold it back' },
+  { name: 'outlet', limits: true, why: 'not worked out on AC' },
+]
+
 /** What limits the job and what does not. */
 export function limitsOf(job: Job, figures: Figures, units: Units): readonly Limit[] {
   const { firstOpening, classPassed, ending, stalled, speedMissed, limitedInCut, outletAmps } = figures
   const { supply, controller } = job.parts
+  if (supply.kind === 'ac') return AC_LIMITS
+  const bare = supply.kind === 'bare bridge'
   const hot = firstOpening !== null || classPassed !== null || ending.kind === 'destroyed' || stalled !== null
   const share = outletAmps / supply.breaker
   const touched = figures.limitSeconds > 0
@@ -151,9 +171,10 @@ export function limitsOf(job: Job, figures: Figures, units: Units): readonly Lim
     },
     {
       name: 'speed',
-      limits: speedMissed || stalled !== null,
-      why:
-        stalled !== null
+      limits: bare || speedMissed || stalled !== null,
+      why: bare
+        ? 'nothing sets it: a bridge has no knob'
+        : stalled !== null
           ? 'the spindle stops'
           : speedMissed
             ? 'it sags more than you accept'
@@ -161,9 +182,10 @@ export function limitsOf(job: Job, figures: Figures, units: Units): readonly Lim
     },
     {
       name: 'current',
-      limits: limitedInCut >= 1,
-      why:
-        limitedInCut >= 1
+      limits: bare || limitedInCut >= 1,
+      why: bare
+        ? 'nothing limits it: a bridge has no limit'
+        : limitedInCut >= 1
           ? `${duration(limitedInCut)} at the limit of ${told(controller.currentLimit, 'current', units)}`
           : touched
             ? 'at the controller’s limit only while starting'

@@ -21,7 +21,7 @@ export function limitRows(study: LimitsStudy, units: Units): readonly LimitRow[]
     text(study.asGiven),
     text(study.careful),
   ]
-  const next = study.asGiven.next
+  const first = study.asGiven.again
   return [
     row('All-day torque at this speed', ({ allDay }) => told(allDay.torque, 'torque', units)),
     row('Amps at that', ({ allDay }) => told(allDay.amps, 'current', units)),
@@ -29,10 +29,10 @@ export function limitRows(study: LimitsStudy, units: Units): readonly LimitRow[]
       lowest === null ? 'none' : lowest === 0 ? 'any' : told(lowest, 'angular speed', units),
     ),
     row('Longest run from cold', ({ cold }) => (cold === null ? 'all day' : duration(cold.seconds))),
-    ...(next === null
+    ...(first === null
       ? []
       : [
-          row(`Again after ${duration(study.asGiven.again?.rest ?? 0)}`, ({ again }) =>
+          row(`Again after ${duration(first.rest)}`, ({ again }) =>
             again === null ? 'all day' : duration(again.seconds),
           ),
           row('A next run of', (limits) => (limits.next === null ? 'all day' : duration(limits.next.run))),

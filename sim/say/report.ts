@@ -32,11 +32,13 @@ export interface Reported {
   readonly sure?: Sure | null
   /** What to do about it, line by line. */
   readonly advice?: readonly string[]
+  /** The wiring checklist, line by line, where that was asked. */
+  readonly checklist?: readonly string[]
 }
 
 /** Said under every answer. */
-export const CAUTION =
-  'This is an estimate, not a rating. Mains-derived DC can kill: a licensed electrician and your local electrical code decide.'
+export const cautionOf = ({ parts: { supply } }: Job): string =>
+  `This is an estimate, not a rating. ${supply.kind === 'battery' ? 'A battery burns what shorts it, and over 60 V it can kill' : 'Mains-derived DC can kill'}: a licensed electrician and your local electrical code decide.`
 
 const LOSSES = [
   ['work', 'the cut'],
@@ -64,26 +66,28 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
       [label, `${number}${unit === '' ? '' : ` ${unit}`}  (${note})`] as const,
   )
   const { energy } = figures
-  rows.push(
-    ['Hottest frame', told(figures.hottestFrameC.value, 'temperature', units)],
-    ...(job.parts.cutoff.fitted === 'none'
-      ? []
-      : [['Hottest cutoff switch', told(figures.hottestSwitchC.value, 'temperature', units)] as const]),
-    [
-      'Insulation life',
-      `${lifeWords(figures.life)} times that at the class limit (rule of thumb: 10 K halve it)`,
-    ],
-    ['Heating current, whole job', told(figures.rmsAmps, 'current', units)],
-    [
-      'At the current limit',
-      `${grouped(figures.limitSeconds, 0)} s, of which ${grouped(figures.limitedInCut, 0)} s after start-up`,
-    ],
-    ['Energy taken', told(energy.taken, 'energy', units)],
-    ...LOSSES.map(
-      ([name, words]) =>
-        [`  of that, ${words}`, energy.taken > 0 ? percent(energy[name] / energy.taken) : '—'] as const,
-    ),
-  )
+  // On AC nothing of this is worked out.
+  if (job.parts.supply.kind !== 'ac')
+    rows.push(
+      ['Hottest frame', told(figures.hottestFrameC.value, 'temperature', units)],
+      ...(job.parts.cutoff.fitted === 'none'
+        ? []
+        : [['Hottest cutoff switch', told(figures.hottestSwitchC.value, 'temperature', units)] as const]),
+      [
+        'Insulation life',
+        `${lifeWords(figures.life)} times that at the class limit (rule of thumb: 10 K halve it)`,
+      ],
+      ['Heating current, whole job', told(figures.rmsAmps, 'current', units)],
+      [
+        'At the current limit',
+        `${grouped(figures.limitSeconds, 0)} s, of which ${grouped(figures.limitedInCut, 0)} s after start-up`,
+      ],
+      ['Energy taken', told(energy.taken, 'energy', units)],
+      ...LOSSES.map(
+        ([name, words]) =>
+          [`  of that, ${words}`, energy.taken > 0 ? percent(energy[name] / energy.taken) : '—'] as const,
+      ),
+    )
   const width = Math.max(...rows.map(([label]) => label.length))
   return rows.map(([label, value]) => `  ${label.padEnd(width)}  ${value}`)
 }
@@ -91,7 +95,18 @@ function figureLines(job: Job, figures: Figures, units: Units): string[] {
 /** The report. */
 export function jobReport(
   title: string,
-  { job, trace, figures, cuts = [], notes, check, skipping, sure = null, advice = [] }: Reported,
+  {
+    job,
+    trace,
+    figures,
+    cuts = [],
+    notes,
+    check,
+    skipping,
+    sure = null,
+    advice = [],
+    checklist = [],
+  }: Reported,
   units: Units,
 ): string {
   const answer = answerOf(job, figures, units, sure)
@@ -125,9 +140,10 @@ export function jobReport(
       ? ['', 'Worth a look', ...notes.map(({ path, wrong, wouldDo }) => `  ${path}: ${wrong} ${wouldDo}`)]
       : []),
     ...(advice.length > 0 ? ['', 'What to do about it', ...advice] : []),
+    ...(checklist.length > 0 ? ['', 'Wiring and safety', ...checklist] : []),
     ...(skipping ? ['', skippingWords(skipping)] : []),
     ...(check ? ['', 'Second method', `  ${checkWords(check, units)}`] : []),
     '',
-    CAUTION,
+    cautionOf(job),
   ].join('\n')
 }

@@ -21,8 +21,10 @@ export const tenths = (share: number): string => `${Math.min(9, Math.max(1, Math
 /** "1 of 10", "fewer than 1 of 10". */
 export const ofTen = (share: number): string => (share < 0.1 - 1e-9 ? 'fewer than 1 of 10' : tenths(share))
 /** How often a job lasts that lasts at least 9 times in 10. */
-export const lastsWords = ({ fates }: Sure): string =>
-  fates.lasts > 0.995 ? 'It lasts in every likely case' : 'It lasts in at least 9 of 10 likely cases'
+export const lastsWords = (sure: Sure): string => `It lasts ${lastsIn(sure)}`
+/** "in every likely case": how often it does. */
+export const lastsIn = ({ fates }: Sure): string =>
+  fates.lasts > 0.995 ? 'in every likely case' : 'in at least 9 of 10 likely cases'
 
 /** When it fails: the time as given where the band holds it, else the middle of the samples. */
 function failTime({ given, fails, t }: Sure): number | null {
@@ -36,10 +38,14 @@ function failTime({ given, fails, t }: Sure): number | null {
 
 /** "24 min into the job, likely between 15 and 39"; null where it lasts in the middle of the samples. */
 export function whenWords(sure: Sure): string | null {
+  const parts = whenParts(sure)
+  return parts && `${parts.when} into the job${parts.likely === '' ? '' : `, ${parts.likely}`}`
+}
+
+/** The same in pieces: "24 min", and "likely between 15 and 39" or ''. */
+export function whenParts(sure: Sure): { when: string; likely: string } | null {
   const t = failTime(sure)
-  if (t === null) return null
-  const { when, likely } = timeWords(t, sure.t)
-  return `${when} into the job${likely === '' ? '' : `, ${likely}`}`
+  return t === null ? null : timeWords(t, sure.t)
 }
 
 /** What happens, with its subject. */
@@ -57,10 +63,14 @@ const fateWords = (fate: Sure['given']['fate']): string => (fate === 'lasts' ? '
 /** One fate stands for all where it makes up so much of what fails. */
 const MOST_OF = 0.8
 
+/** Whether several things fail, none of them most of the time. */
+export const isMixed = ({ fails, fates }: Sure): boolean =>
+  fails !== null && fates[fails] < MOST_OF * (1 - fates.lasts)
+
 /** What fails, or that several things do. */
-export function failWords({ fails, fates }: Sure): string {
-  if (fails === null) return 'it lasts'
-  return fates[fails] >= MOST_OF * (1 - fates.lasts) ? FAILS[fails] : 'it fails'
+export function failWords(sure: Sure): string {
+  if (sure.fails === null) return 'it lasts'
+  return isMixed(sure) ? 'it fails' : FAILS[sure.fails]
 }
 
 /** The doubt in one or two sentences, for the head of zone H. */

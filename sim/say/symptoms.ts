@@ -18,6 +18,7 @@ export const SYMPTOM_WORDS: Readonly<Record<Symptom, string>> = {
   squeals: 'belt squeals',
   burns: 'too hot to touch in a minute',
   hums: 'hums and will not start',
+  shocks: 'gives a shock at the frame',
 }
 
 interface CauseWords {
@@ -75,7 +76,7 @@ export const CAUSES: Readonly<Record<Cause, CauseWords>> = {
   },
   shorted: {
     what: 'Shorted turns in the winding',
-    test: 'Ohms at several shaft positions, shaft held, volts at 2 to 5 A: one position far lower. Ohms to the frame: none.',
+    test: 'Ohms at several shaft positions, shaft held, volts at 2 to 5 A: one position far lower. To the frame: no reading, over 1\u00a0MΩ.',
   },
   magnets: {
     what: 'Weakened magnets',
@@ -94,6 +95,26 @@ export const CAUSES: Readonly<Record<Cause, CauseWords>> = {
   device: {
     what: 'A shorted power device in the controller',
     test: 'Motor leads off: it blows all the same.',
+  },
+  breaker: {
+    what: 'The outlet’s breaker, or the controller’s own trip',
+    test: 'See which is off when it stops: the breaker’s lever, or the controller’s lamp.',
+  },
+  earth: {
+    what: 'An earth that is missing or broken',
+    test: 'Unplugged: ohms from the bare frame to the plug’s earth pin, 1\u00a0Ω at most, while the lead is moved.',
+  },
+  chafed: {
+    what: 'A lead or the winding touches the frame',
+    test: 'Motor leads off: from each to the frame no reading, over 1\u00a0MΩ.',
+  },
+  carbon: {
+    what: 'Brush dust between holder and frame',
+    test: 'Blow it out and measure again: no reading, over 1\u00a0MΩ.',
+  },
+  static: {
+    what: 'The belt’s own charge',
+    test: 'One spark at the first touch, on dry days: with the frame earthed it is gone.',
   },
   tension: { what: 'A slack belt', test: 'Press it in the middle: a finger’s width for a forearm’s length.' },
 }
@@ -117,9 +138,13 @@ export function verdictWords({ symptom, explained, evidence }: Diagnosis, units:
         : 'A fault, not the load:'
   switch (symptom) {
     case 'trips':
+      if (evidence.outlet)
+        return `${lead} its cutoff stops nothing; what trips is the breaker or the controller. It takes ${say('outlet')} at a breaker of ${say('breaker')}, and the winding gets to ${say('winding')}.`
       return evidence.opens
         ? `${lead} by this job’s numbers the cutoff opens after ${say('opens')}.`
         : `${lead} by this job’s numbers the cutoff gets to ${say('switch')} and never opens.`
+    case 'shocks':
+      return `Switch off, unplug, and leave it off: up to ${say('volts')} may stand on what you touch. A shock is never the load’s; find the fault first.`
     case 'burns':
       return `${lead} so hot within ${say('within')} takes ${say('needed')} into the frame alone, and this job makes ${say('watts')} of heat at its hardest.`
     case 'fuse':
@@ -155,13 +180,21 @@ const MOST = 5
 export const worthALine = ({ suspects }: Diagnosis): readonly Suspect[] =>
   suspects.filter(({ share }, index) => index < MOST && (index === 0 || share >= LEAST_SHARE))
 
+/** What is seen, with the person's own time: "It trips after 5 min". */
+function seenWords({ symptom, evidence: { seen, within } }: Diagnosis): string {
+  if (symptom === 'trips' && seen) return `It trips after ${duration(seen.value)}`
+  if (symptom === 'burns' && within) return `It is too hot to touch within ${duration(within.value)}`
+  const words = SYMPTOM_WORDS[symptom]
+  return symptom === 'squeals' ? `The ${words}` : `It ${symptom === 'trips' ? 'trips' : words}`
+}
+
 /** A diagnosis line by line, for the command line. */
 export const symptomLines = (diagnosis: Diagnosis, units: Units): string[] => [
-  `It ${SYMPTOM_WORDS[diagnosis.symptom]}`.replace('It belt', 'The belt').replace('It too', 'It is too'),
+  seenWords(diagnosis),
   `  ${verdictWords(diagnosis, units)}`,
+  `  ${HANDS_OFF}`,
   ...worthALine(diagnosis).map((suspect, index) => {
     const { what, test, standing } = suspectWords(suspect)
     return `  ${index + 1}. ${what} (${standing}). ${test}`
   }),
-  `  ${HANDS_OFF}`,
 ]

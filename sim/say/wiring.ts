@@ -1,4 +1,5 @@
 // The wiring checklist in words: what to do, and why, with this job's numbers.
+import type { Job } from '../job.ts'
 import type { Statement, StatementName } from '../wiring.ts'
 import { brief, NBSP, told } from './number.ts'
 import type { Units } from './units.ts'
@@ -22,7 +23,7 @@ type Say = (fact: (name: string) => string, has: (name: string) => boolean) => S
 const WORDS: Readonly<Record<StatementName, Say>> = {
   electrician: () => ({
     what: 'Let a licensed electrician check it before the first switch-on.',
-    so: 'Your local electrical code decides fuse, wire, switch and earth. This drawing shows the principle, and no part number.',
+    so: 'Your local electrical code decides fuse, wire, switch and earth. What stands here is the principle, and no part number.',
   }),
   ac: () => ({
     what: 'Do not put AC on this motor.',
@@ -32,9 +33,13 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
     what: 'Earth the motor frame, the machine and the controller case.',
     so: 'One green-and-yellow (or bare) conductor each, tight on bare metal. Never to a motor lead, never to DC minus.',
   }),
-  earthOpen: (fact) => ({
-    what: 'Connect the earth before anything else.',
-    so: `As it is, one worn brush lead puts up to ${fact('volts')} on the frame you lean on, and no breaker opens. Frame, machine and case each get their own conductor.`,
+  earthOpen: (fact, has) => ({
+    what: has('battery')
+      ? 'Bond frame, machine and case before anything else.'
+      : 'Connect the earth before anything else.',
+    so: has('battery')
+      ? `A battery floats: one worn brush lead goes unnoticed, and with a second fault, or a hand on the other pole, up to ${fact('volts')} stand on the frame. A conductor each, and never a motor lead.`
+      : `As it is, one worn brush lead puts up to ${fact('volts')} on the frame you lean on, and no breaker opens. Frame, machine and case each get their own conductor.`,
   }),
   notIsolated: () => ({
     what: 'Treat every wire as mains, the thin ones too.',
@@ -66,7 +71,7 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
   }),
   batteryFuse: () => ({
     what: 'Put a fuse at the battery’s post, rated for its volts and for DC.',
-    so: 'Within a hand’s width of it: a lead that chafes before the fuse burns until the battery is empty.',
+    so: 'Within a hand’s width of it: a lead that chafes before the fuse burns until the battery is empty. Its breaking capacity must be over what the battery can short, thousands of amperes: an ordinary glass fuse bursts.',
   }),
   release: () => ({
     what: 'Switch it with start and stop buttons and a no-volt release.',
@@ -131,7 +136,7 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
   reverse: (fact, has) => ({
     what: has('endless')
       ? 'Reverse only at standstill: nothing here says when that is.'
-      : `Reverse only at standstill: left alone it runs on for ${fact('stop')}.`,
+      : `Reverse only at standstill: left alone it runs on for ${fact('stop')}${has('full') ? `, and for ${fact('full')} from the knob fully up` : ''}.`,
     so: 'This drive cannot brake. Reversed while turning, the current is limited by little but the winding.',
   }),
   knob: () => ({
@@ -141,6 +146,24 @@ const WORDS: Readonly<Record<StatementName, Say>> = {
   overspeed: (fact, has) => ({
     what: `With a lost speed signal, a shorted device or a thrown belt it runs up to ${fact('motor')} or more.`,
     so: `That is ${fact('spindle')} at the spindle and ${fact('rim')} at the machine pulley’s rim${has('flywheel') ? `, ${fact('flywheel')} at the flywheel’s` : ''}; ordinary cast rims are held to ${fact('limit')}.`,
+  }),
+  bridge: (fact, has) => ({
+    what: `A bare bridge has no knob: with little to do it runs up to ${fact('motor')} or more.`,
+    so: `That is ${fact('spindle')} at the spindle and ${fact('rim')} at the machine pulley’s rim${has('flywheel') ? `, ${fact('flywheel')} at the flywheel’s` : ''}; ordinary cast rims are held to ${fact('limit')}.`,
+  }),
+  flywheel: (fact) => ({
+    what: `Slow the flywheel down: in the job as asked its rim moves at ${fact('rim')}.`,
+    so: `Ordinary cast rims are held to ${fact('limit')}, and then burst.`,
+  }),
+  wheelMark: (fact, has) => ({
+    what: has('printed')
+      ? `Never turn the wheel over the ${fact('printed')} printed on it.`
+      : `Fit only a wheel marked for ${fact('wild')} or more.`,
+    so: `The job turns it at ${fact('asked')}, and run away it turns ${fact('wild')} or more. Ring-test it, guard it, stand aside as it starts.`,
+  }),
+  eyes: () => ({
+    what: 'Goggles on before it turns.',
+    so: 'Chips, grit and bits of wheel fly at eye height; glasses are no goggles.',
   }),
   chips: () => ({
     what: 'Keep chips, grit and juice out of an open frame.',
@@ -177,6 +200,6 @@ export const GROUP_WORDS: Readonly<Record<Statement['group'], string>> = {
   use: 'In use',
 }
 
-/** Said over and under the checklist. */
-export const WIRING_LEAD =
-  'DC made from the mains kills. A licensed electrician and your local code decide; this is a list to go through with them.'
+/** Said over the checklist. */
+export const wiringLead = ({ parts: { supply } }: Job): string =>
+  `${supply.kind === 'battery' ? 'A battery melts a spanner, and over 60 V it can kill' : 'DC made from the mains kills'}. A licensed electrician and your local code decide; this is a list to go through with them.`

@@ -63,14 +63,14 @@ const USUAL_REST = 600
 /** The step that is meant, by name; or what is amiss. */
 function cutOf(duty: Duty, name: string | undefined): number | Refused {
   const { phases } = duty
-  const index = name === undefined ? hardestPhase(phases) : phases.findIndex((phase) => phase.name === name)
+  const names = phases.map((phase) => phase.name)
+  const index = name === undefined ? hardestPhase(phases) : names.indexOf(name)
   const refuse = (wrong: string, wouldDo: string): Refused => ({
     ok: false,
     problems: [{ path: 'duty.phases', wrong, wouldDo }],
   })
-  if (index < 0) {
-    const names = phases.map((phase) => phase.name)
-    const guess = nearest(name ?? '', names)
+  if (name !== undefined && index < 0) {
+    const guess = nearest(name, names)
     return refuse(
       `No step is called “${name}”.`,
       guess ? `Did you mean “${guess}”?` : `Known: ${names.map((each) => `“${each}”`).join(', ')}.`,
@@ -176,7 +176,7 @@ export function* limitsStudy(
     ]),
     0.5,
   )
-  const [steady, run, turn] = careful?.map((each) => each.job) ?? [job, job, job]
+  const [steady, run, turn] = careful.map((each) => each.job)
   return {
     ok: true,
     phase,

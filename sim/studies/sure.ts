@@ -114,10 +114,9 @@ export function sureOf(spec: SureSpec, points: readonly SurePoint[]): Sure | nul
   const reading = read(spec.scenario)
   const [given, ...drawn] = points
   const samples = drawn.filter((point): point is Sample => point.ok)
-  if (!reading.ok || !given?.ok || samples.length === 0) return null
-  const { draft } = doubtful(spec.scenario, reading)
-  const whole = made(draft)
-  if (!whole) return null
+  if (!reading.ok) return null
+  const whole = made(doubtful(spec.scenario, reading).draft)
+  if (!whole || !given?.ok || samples.length === 0) return null
   return weighed(reading.job, { given, made: whole, samples, without: drawn.length - samples.length })
 }
 

@@ -1,4 +1,5 @@
 // A statement of the wiring checklist: what it is about, for whom, its numbers, and who says so.
+import { SAFETY } from '../handbook/safety.ts'
 import type { Dimension } from '../quantity.ts'
 
 /** In the order of the work: connect, protect, before a hand goes in, moving parts, use. */
@@ -35,6 +36,10 @@ export type StatementName =
   | 'reverse'
   | 'knob'
   | 'overspeed'
+  | 'bridge'
+  | 'flywheel'
+  | 'wheelMark'
+  | 'eyes'
   | 'chips'
   | 'sparks'
   | 'frame'
@@ -56,4 +61,4 @@ export interface Statement {
   readonly wrong: boolean
 }
 
-export const PRACTICE = 'common practice, no source'
+export const PRACTICE = SAFETY.practice

@@ -70,7 +70,7 @@ export async function dragged(): Promise<Dragged | string> {
   }
   try {
     const { page } = await site.newPage()
-    await page.goto(site.url)
+    await page.goto(site.demo)
     await page.locator('answer-zone dl.numbers').waitFor({ timeout: 60_000 })
     const edge = page.getByRole('slider', { name: 'End of milling' })
     await edge.scrollIntoViewIfNeeded()

@@ -29,6 +29,8 @@ export interface Site {
   browser: Browser
   /** Address of the site, ending in a slash. */
   url: string
+  /** The same with the apple mill on its sheet. */
+  demo: string
   /** Opens an empty page in a profile of its own; `goto(url)` is the caller's. */
   newPage(view?: View): Promise<Watched>
   close(): Promise<void>
@@ -71,6 +73,7 @@ export async function openBuilt(what: Built = 'site'): Promise<Site> {
   return {
     browser,
     url,
+    demo: `${url}#demo=appleMill`,
     newPage: (view) => openPage(browser, url, view),
     async close() {
       await browser.close()

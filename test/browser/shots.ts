@@ -11,8 +11,8 @@ const folder = join(root, 'node_modules/.cache/shots')
 
 async function take(site: Site, shot: Shot): Promise<void> {
   const { page, consoleErrors, pageErrors } = await site.newPage(shot.view)
-  await page.goto(site.url)
-  await page.locator('answer-zone .sentence').waitFor()
+  await page.goto(shot.empty ? site.url : site.demo)
+  await page.locator(shot.empty ? 'answer-zone .said' : 'answer-zone .sentence').waitFor()
   await page.waitForTimeout(1500)
   await shot.act?.(page)
   await page.waitForTimeout(700)

@@ -10,8 +10,8 @@ export interface Weight {
   readonly whole: ReadonlyMap<string, number>
 }
 
-/** Faces are a browser's to ask for as it meets their letters; pictures are of the system's making of an icon. */
-const APART = /\.(woff2|png|svg|webmanifest)$/
+/** Faces (with their licence) are a browser's to ask for as it meets their letters; pictures are of the system's making of an icon. */
+const APART = /\.(woff2|png|svg|webmanifest)$|^licences-faces\.txt$/
 /** `import … from "./x.js"`, `import "./x.js"` and `export … from`, in bundled code; not `import(…)`. */
 const IMPORTED = /(?:\bfrom|\bimport)\s*["'`]\.\/([^"'`]+\.js)["'`]/g
 

@@ -1,41 +1,14 @@
 // `npm run check:runs` on good reference runs, on an altered one, and on what is none.
-import { execFile } from 'node:child_process'
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
-import { tmpdir } from 'node:os'
-import { join } from 'node:path'
-import { afterAll, expect, it } from 'vitest'
+import { expect, it } from 'vitest'
 import { references } from '../checks/files.ts'
-import { root } from '../house/tree.ts'
+import { direct as launch, folderForFiles, npm } from './command.ts'
 
-interface Outcome {
-  readonly code: number
-  readonly out: string
-  readonly err: string
-}
-const launch = (program: string, args: readonly string[]): Promise<Outcome> =>
-  new Promise((done) => {
-    execFile(program, args, { cwd: root }, (error, out, err) => {
-      done({ code: error ? Number(error.code) : 0, out, err })
-    })
-  })
-/** What npm would start, started without it: half a second less. */
-const direct = (...args: string[]) =>
-  launch(process.execPath, [
-    join(root, 'node_modules/tsx/dist/cli.mjs'),
-    join(root, 'scenarios/checkRuns.ts'),
-    ...args,
-  ])
-
-const folder = mkdtempSync(join(tmpdir(), 'dutywright-'))
-afterAll(() => rmSync(folder, { recursive: true }))
-const file = (name: string, value: unknown) => {
-  const path = join(folder, name)
-  writeFileSync(path, JSON.stringify(value))
-  return path
-}
+const direct = (...args: string[]) => launch('scenarios/checkRuns.ts', ...args)
+const { file: textFile } = folderForFiles()
+const file = (name: string, value: unknown) => textFile(name, JSON.stringify(value))
 
 it('passes test/checks/runs.json: a line a run with events, times and temperatures', async () => {
-  const { code, out, err } = await launch('npm', ['run', '-s', 'check:runs', '--', 'test/checks/runs.json'])
+  const { code, out, err } = await npm('check:runs', 'test/checks/runs.json')
   const lines = out.trimEnd().split('\n')
   expect(code).toBe(0)
   expect(err).toBe('')

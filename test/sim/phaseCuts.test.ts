@@ -1,4 +1,4 @@
-// A step that names a cut: its torque at the step's speed, or the speed its surface wants; what is amiss, and where.
+// A step that names a cut: its torque at the step's speed, or the speed its surface wants; variants and paths of its inputs.
 import { describe, expect, it } from 'vitest'
 import { type CutName, CUTS } from '../../sim/cuts/index.ts'
 import { namedInputs } from '../../sim/cuts/named.ts'
@@ -6,31 +6,11 @@ import { meanTorque } from '../../sim/duty.ts'
 import { fromUnit, toUnit } from '../../sim/quantity.ts'
 import { read } from '../../sim/read.ts'
 import { inputAt, inputsOf, type Variant, withChange, withVariant } from '../../sim/scenario.ts'
-import { type Changes, job, scenario } from '../jobs.ts'
+import { job, scenario } from '../jobs.ts'
 import { ask, EXAMPLES } from './cuts/ask.ts'
 import { near } from './physics/lab.ts'
 
-const AT = 'duty.phases.1'
-const TURNING = {
-  kind: 'turning',
-  material: 'plain carbon HB 160-180',
-  depth: '1 mm',
-  feed: '0.1 mm',
-  diameter: '50 mm',
-}
-/** The first example job with a cut in its second step, which rests otherwise. */
-const whole = (cut: unknown, changes: Changes = {}) =>
-  scenario({ [AT]: { name: 'turning', lasts: '5 min', cut }, ...changes })
-const readWith = (cut: unknown, changes: Changes = {}, variant?: Variant) => {
-  const reading = read(whole(cut, changes), variant)
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems))
-  return reading
-}
-const problemsWith = (cut: unknown, changes: Changes = {}, variant?: Variant) => {
-  const reading = read(whole(cut, changes), variant)
-  return reading.ok ? [] : reading.problems.map(({ path, wrong }) => `${path}: ${wrong}`)
-}
-const SPEED = { [`${AT}.speed`]: '191 rpm' }
+import { AT, problemsWith, readWith, SPEED, TURNING, whole } from './namedCut.ts'
 
 describe('torque and speed', () => {
   it('by hand: 2.13 kJ/cm³ × 3^0.2 × 1.3 × 0.1 mm² at 24.5 mm, at the speed of the step', () => {
@@ -89,94 +69,6 @@ describe('torque and speed', () => {
   it('a job without a named cut has none to tell', () => {
     const reading = read(scenario())
     expect(reading.ok && reading.cuts).toEqual([])
-  })
-})
-
-describe('what is amiss, and where', () => {
-  it.each<[string, unknown, Changes, string[]]>([
-    ['no depth', { ...TURNING, depth: undefined }, SPEED, [`${AT}.cut.depth: Depth of cut is missing.`]],
-    ['no such depth', { ...TURNING, depth: '1 V' }, SPEED, [expect.stringContaining(`${AT}.cut.depth: `)]],
-    [
-      'too deep',
-      { ...TURNING, depth: '26 mm' },
-      SPEED,
-      [`${AT}.cut.depth: The cut is deeper than half the diameter.`],
-    ],
-    [
-      'too deep a number',
-      { ...TURNING, depth: '1 m' },
-      SPEED,
-      [`${AT}.cut.depth: 1 m is more than this can be.`],
-    ],
-    [
-      'no such material',
-      { ...TURNING, material: 'cheese' },
-      SPEED,
-      [`${AT}.cut.material: Material cannot be "cheese".`],
-    ],
-    ['no such input', { ...TURNING, dept: '1 mm' }, SPEED, [`${AT}.cut.dept: No input has this name.`]],
-    [
-      'an input of another kind',
-      { ...TURNING, kerf: '1 mm' },
-      SPEED,
-      [`${AT}.cut.kerf: No input has this name.`],
-    ],
-    [
-      'the spindle in it',
-      { ...TURNING, spindle: '100 rpm' },
-      SPEED,
-      [`${AT}.cut.spindle: No input has this name.`],
-    ],
-    ['no speed', TURNING, {}, [`${AT}.cut.speed: The speed is missing.`]],
-    [
-      'two speeds',
-      { ...TURNING, speed: '30 m/min' },
-      SPEED,
-      [`${AT}.cut.speed: Surface speed and spindle speed are both given.`],
-    ],
-    ['no turning', TURNING, { [`${AT}.speed`]: '0 rpm' }, [`${AT}.speed: 0 rpm is less than this can be.`]],
-    ['no such speed', TURNING, { [`${AT}.speed`]: 'fast' }, [expect.stringContaining(`${AT}.speed: `)]],
-    ['a speed that only the step can give', { kind: 'clay' }, {}, [`${AT}.speed: Spindle speed is missing.`]],
-    [
-      'no such kind',
-      { ...TURNING, kind: 'turnin' },
-      SPEED,
-      [`${AT}.cut.kind: Kind of work cannot be "turnin".`],
-    ],
-    ['no kind', { depth: '1 mm' }, SPEED, [`${AT}.cut.kind: Kind of work is missing.`]],
-    ['no group', 'turning', SPEED, [`${AT}.cut: This must be a group of inputs.`]],
-    [
-      'a list',
-      [],
-      SPEED,
-      [`${AT}.cut: This must be a group of inputs.`, `${AT}.cut.kind: Kind of work is missing.`],
-    ],
-    ['nothing at all', null, SPEED, [`${AT}.cut: This must be a group of inputs.`]],
-    [
-      'a hoist without a brake',
-      { kind: 'hoisting', mass: '100 kg', diameter: '50 mm' },
-      SPEED,
-      [`${AT}.cut.holds: Needs a brake; this drive cannot hold or lower.`],
-    ],
-    [
-      'a torque too',
-      TURNING,
-      { ...SPEED, [`${AT}.torque`]: '1 N·m' },
-      [`${AT}.cut: This step has more than one kind of cut.`],
-    ],
-    [
-      'a fan too',
-      TURNING,
-      { ...SPEED, [`${AT}.fanTorque`]: '1 N·m' },
-      [`${AT}.cut: This step has more than one kind of cut.`],
-    ],
-  ])('%s', (_, cut, changes, problems) => {
-    expect(problemsWith(cut, changes)).toEqual(problems)
-  })
-
-  it('a slip of the pen is guessed', () => {
-    const reading = read(whole({ ...TURNING, dept: '1 mm' }, SPEED))
-    expect(reading.ok ? [] : reading.problems[0].wouldDo).toBe('Did you mean "depth"?')
   })
 })
 

@@ -1,10 +1,12 @@
 // The wiring checklist: what bears on which supply, the computed times and speeds, and a source beside every statement.
 import { describe, expect, it } from 'vitest'
 import { read, readFile } from '../../sim/read.ts'
-import { wiringWords } from '../../sim/say/wiring.ts'
+import type { Figures } from '../../sim/judge.ts'
+import { wiringLead, wiringWords } from '../../sim/say/wiring.ts'
 import { type Scenario, withChange } from '../../sim/scenario.ts'
 import { wiringOf } from '../../sim/wiring.ts'
 import { runaway } from '../../sim/drive/runaway.ts'
+import { topSpeed } from '../../sim/steady/operating.ts'
 import { stopTime } from '../../sim/wiring/stopping.ts'
 import { example } from '../ui/demo.ts'
 
@@ -85,6 +87,13 @@ describe('stop time', () => {
     expect(stopTime(parts, 36.65)).toBeCloseTo(t, 2)
   })
 
+  it('is told from the speed of the job and from the knob fully up', () => {
+    const { facts } = listed('appleMill').find(({ name }) => name === 'reverse')!
+    expect(facts.full.value).toBeCloseTo(stopTime(parts, topSpeed(parts)), 9)
+    expect(facts.full.value).toBeGreaterThan(2 * facts.stop.value)
+    expect(said(listed('appleMill'), 'reverse')).toContain('from the knob fully up')
+  })
+
   it('without drag that grows it is J ω/c; without any, for ever; at standstill nothing', () => {
     const { rotor, machine, belt } = parts
     const plain = { ...parts, rotor: { ...rotor, windage: 0 }, machine: { ...machine, windage: 0 } }
@@ -121,14 +130,75 @@ it('overspeed: volts over the constant, at the spindle through the ratio, at the
   expect(tame.find(({ name }) => name === 'overspeed')?.wrong).toBe(false)
 })
 
+describe('machines', () => {
+  it('a drill press throws chips and its motor sparks, as a saw’s does; a mill does not', () => {
+    for (const kind of ['drill', 'saw', 'lathe', 'grinder'])
+      expect(names(listed('appleMill', { 'machine.kind': kind }))).toEqual(
+        expect.arrayContaining(['sparks', 'eyes']),
+      )
+    for (const name of ['sparks', 'eyes', 'wheelMark']) expect(names(listed('appleMill'))).not.toContain(name)
+  })
+
+  it('a grinding wheel is marked for what a runaway turns it, and the mark that is too low is wrong', () => {
+    const { job } = changed('appleMill', {})
+    // All there can be: the peak of 120 V through this motor, at the spindle by 4 : 1.
+    const wild = (Math.SQRT2 * 120 - job.parts.winding.brushDrop) / job.parts.winding.constant / 4
+    const unread = listed('appleMill', { 'machine.kind': 'grinder' })
+    expect(unread.find(({ name }) => name === 'wheelMark')).toMatchObject({ wrong: false })
+    expect(unread.find(({ name }) => name === 'wheelMark')!.facts.wild.value).toBeCloseTo(wild, 9)
+    const rpm = (wild * 60) / (2 * Math.PI)
+    const marked = (times: number) =>
+      listed('appleMill', { 'machine.kind': 'grinder', 'machine.wheelSpeed': `${times * rpm} rpm` })
+    expect(marked(0.99).find(({ name }) => name === 'wheelMark')?.wrong).toBe(true)
+    expect(marked(1.01).find(({ name }) => name === 'wheelMark')?.wrong).toBe(false)
+    expect(said(marked(0.5), 'wheelMark')).toContain('printed on it')
+  })
+
+  it('a flywheel whose rim is too fast in the job as asked is wrong, one just under is not said', () => {
+    // 350 rpm × 4 = 146.6 rad/s; 33 m/s at a radius of 225.1 mm, by hand.
+    const across = (mm: number) =>
+      listed('appleMill', { 'rotor.flywheel': '0.006 kg·m²', 'bench.flywheelDiameter': `${mm} mm` })
+    expect(across(451).find(({ name }) => name === 'flywheel')).toMatchObject({
+      group: 'moving',
+      wrong: true,
+    })
+    expect(names(across(450))).not.toContain('flywheel')
+  })
+})
+
+it('on AC nothing runs away and no amps are told; a bare bridge runs up by itself', () => {
+  const { job, motor } = changed('appleMill', { 'supply.kind': 'ac' })
+  const figures = { outletAmps: 0, hottestFrameC: { value: 25, t: 0 } } as unknown as Figures
+  const all = wiringOf(job, motor.bench, figures).map(({ name }) => name)
+  expect(all).toContain('ac')
+  for (const name of ['overspeed', 'bridge', 'outlet']) expect(all).not.toContain(name)
+  const bridge = listed('appleMill', { 'supply.kind': 'bare bridge' })
+  expect(names(bridge)).not.toContain('overspeed')
+  expect(said(bridge, 'bridge')).toMatch(/^A bare bridge has no knob: with little to do it runs up to/)
+})
+
+it('a battery floats, its fuse breaks thousands of amperes, and it has no plug', () => {
+  const list = listed('appleMill', { 'supply.kind': 'battery', 'supply.volts': '96 V', 'supply.earth': 'no' })
+  expect(said(list, 'earthOpen')).toContain('with a second fault, or a hand on the other pole, up to 96 V')
+  expect(said(list, 'batteryFuse')).toContain('breaking capacity')
+  expect(said(list, 'unplug')).not.toMatch(/^Unplug/)
+  expect(wiringLead(changed('bandSaw', {}).job)).not.toContain('mains')
+})
+
 it('every statement has a source and whole sentences in both unit systems, whatever the supply', () => {
   const kinds = ['battery', 'pwm', 'phase control', 'bare bridge', 'ac']
   for (const kind of kinds)
     for (const leads of ['control circuit', 'motor lead', 'not connected'])
-      for (const statement of listed('appleMill', { 'supply.kind': kind, 'cutoff.leads': leads }))
+      for (const statement of listed('appleMill', {
+        'supply.kind': kind,
+        'cutoff.leads': leads,
+        'machine.kind': 'grinder',
+        'rotor.flywheel': '0.006 kg·m²',
+        'bench.flywheelDiameter': '0.6 m',
+      }))
         for (const system of ['us', 'metric'] as const) {
           expect(statement.source).toMatch(
-            /IEC|ISO|closed form|common practice|code|rating|constant|quadrant/,
+            /IEC|ISO|EN |closed form|common practice|code|rating|constant|quadrant|cast rims/,
           )
           const { what, so } = wiringWords(statement, { system, temperature: '°F' })
           expect(what).toMatch(/^[A-Z].*\.$/)

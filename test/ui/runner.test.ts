@@ -71,8 +71,9 @@ it('an edit takes back what it makes stale, and the old answer stays until the n
   expect(isCurrent(store.state, AS_FOUND)).toBe(true)
   edited('3 in')
   expect(calls).toHaveLength(5)
+  edited('wide')
+  expect(calls[4].signal.aborted, 'at once where nothing can be asked').toBe(true)
   edited('3.5 in')
-  expect(calls[4].signal.aborted).toBe(true)
   expect(calls).toHaveLength(6)
   expect(store.state.results.get(AS_FOUND)).toBe(before)
   calls[4].answer(done)
@@ -82,6 +83,41 @@ it('an edit takes back what it makes stale, and the old answer stays until the n
   calls[5].answer(done)
   await settled()
   expect(store.state.results.get(AS_FOUND)?.job.parts.belt.motorPulley).toBeCloseTo(3.5 * 0.0254, 12)
+})
+
+it('under a drag what was just asked is let come, a step behind, and what is slow is overtaken', async () => {
+  await answered()
+  const pulley = () => store.state.results.get(AS_FOUND)?.job.parts.belt.motorPulley
+  vi.useFakeTimers()
+  try {
+    edited('3 in')
+    edited('3.1 in')
+    edited('3.2 in')
+    expect(calls, 'one at a time').toHaveLength(5)
+    calls[4].answer(done)
+    await vi.advanceTimersByTimeAsync(1)
+    expect(pulley()).toBeCloseTo(3 * 0.0254, 12)
+    expect(isCurrent(store.state, AS_FOUND)).toBe(false)
+    expect(calls, 'then the newest').toHaveLength(6)
+    expect(calls[5].job.parts.belt.motorPulley).toBeCloseTo(3.2 * 0.0254, 12)
+    edited('3.3 in')
+    await vi.advanceTimersByTimeAsync(50)
+    expect(calls[5].signal.aborted).toBe(false)
+    await vi.advanceTimersByTimeAsync(20)
+    expect(calls[5].signal.aborted).toBe(true)
+    expect(calls).toHaveLength(7)
+    expect(calls[6].job.parts.belt.motorPulley).toBeCloseTo(3.3 * 0.0254, 12)
+    await vi.advanceTimersByTimeAsync(70)
+    calls[6].answer(done)
+    await vi.advanceTimersByTimeAsync(1)
+    // That one took long: none is waited for any more.
+    edited('3.4 in')
+    edited('3.5 in')
+    expect(calls.at(-2)?.signal.aborted).toBe(true)
+    expect(calls.at(-1)?.job.parts.belt.motorPulley).toBeCloseTo(3.5 * 0.0254, 12)
+  } finally {
+    vi.useRealTimers()
+  }
 })
 
 it('asks nothing twice: renaming, choosing, and going back to what is there', async () => {

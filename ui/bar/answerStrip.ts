@@ -1,8 +1,7 @@
-// The answer strip at the foot of a phone: the answer's own sentence, two numbers, one button.
+// The answer strip at the foot of a phone: the answer in short, what it rests on, one button.
 import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { answerOf } from '../../sim/say/answer.ts'
-import { told } from '../../sim/say/number.ts'
 import type { Units } from '../../sim/say/units.ts'
 import type { Try } from '../change/tries.ts'
 import type { Sure } from '../../sim/studies/sure.ts'
@@ -25,22 +24,26 @@ export class AnswerStrip extends LitElement {
         justify-content: space-between;
         gap: 12px;
         min-height: 64px;
-        padding: 8px 16px calc(8px + env(safe-area-inset-bottom));
+        padding: 6px 16px calc(6px + env(safe-area-inset-bottom));
         background: var(--ink);
         color: var(--paper);
       }
       p {
-        font: var(--type-label);
+        font: var(--type-note);
+        line-height: calc(16px * var(--k));
+        text-wrap: balance;
       }
       strong {
         display: block;
-        min-height: 4lh; /* as in the answer: either wording */
+        font: var(--type-label);
+        line-height: calc(18px * var(--k));
         font-weight: 600;
       }
       button,
       button:hover {
         flex: none;
-        max-width: 45%;
+        max-width: 42%;
+        min-height: 44px;
         border-color: var(--paper);
         background: var(--paper);
         color: var(--ink);
@@ -70,12 +73,9 @@ export class AnswerStrip extends LitElement {
   render() {
     const { result, units, next } = this
     if (!result) return nothing
-    const { job, figures } = result
-    const { hottestWindingC, slowest } = figures
-    const { sentence } = answerOf(job, figures, units, this.sure)
-    const slow = slowest ? ` · slowest ${told(slowest.value, 'angular speed', units)}` : ''
+    const { short } = answerOf(result.job, result.figures, units, this.sure)
     return html`<aside class="strip" aria-label="The answer in short">
-      <p><strong>${sentence}</strong>winding ${told(hottestWindingC.value, 'temperature', units)}${slow}</p>
+      <p><strong>${short.words}</strong>${short.doubt}</p>
       ${next ? html`<button @click=${() => wish(this, next.wish)}>${next.label}</button>` : nothing}
     </aside>`
   }

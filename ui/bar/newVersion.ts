@@ -11,12 +11,9 @@ export class NewVersion extends LitElement {
     buttons,
     css`
       p {
-        position: fixed;
-        bottom: 16px;
-        left: max(40px, calc(50vw - 680px));
-        z-index: 4;
         display: flex;
         align-items: center;
+        justify-content: space-between;
         gap: 16px;
         padding: 4px 16px;
         border: 1.5px solid var(--ink);
@@ -25,11 +22,6 @@ export class NewVersion extends LitElement {
         font: var(--type-label);
       }
       @media (max-width: 759.98px) {
-        p {
-          /* Above the answer at the foot, and above what can be undone. */
-          inset: auto 12px 140px;
-          justify-content: space-between;
-        }
         button {
           min-height: 44px;
         }

@@ -4,6 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js'
 import { LESSON_TITLES, LESSONS } from '../../sim/lessons/lesson.ts'
 import type { Scenario } from '../../sim/scenario.ts'
 import type { Units } from '../../sim/say/units.ts'
+import { BLANK } from '../change/blank.ts'
 import { settle } from '../edit/settle.ts'
 import { wish } from '../events.ts'
 import type { Listed } from '../keep/shelf.ts'
@@ -60,7 +61,8 @@ export class TopBar extends LitElement {
     const { value } = event.currentTarget as HTMLSelectElement
     const scenario = this.demos[Number(value)]
     const lesson = LESSONS.find((name) => value === `lesson ${name}`)
-    if (scenario) wish(this, { kind: 'job', scenario })
+    if (value === 'new') wish(this, { kind: 'job', scenario: BLANK })
+    else if (scenario) wish(this, { kind: 'job', scenario })
     else if (lesson) wish(this, { kind: 'open lesson', name: lesson })
     else if (value !== 'here') wish(this, { kind: 'open kept', slot: value })
   }
@@ -101,6 +103,7 @@ export class TopBar extends LitElement {
             <optgroup label="Lessons">
               ${LESSONS.map((name) => html`<option value=${`lesson ${name}`}>${LESSON_TITLES[name]}</option>`)}
             </optgroup>
+            <option value="new">A new, empty job</option>
           </select>
           <label class="button file"><input class="unseen" type="file" accept=".json,application/json"
             @change=${this.opened} />Open</label>

@@ -54,7 +54,7 @@ export class UndoNote extends LitElement {
       @media (max-width: 759.98px) {
         :host {
           position: fixed;
-          inset: auto 12px 84px;
+          inset: auto 12px calc(12px + 64px * var(--k));
           height: auto;
         }
         div {

@@ -1,4 +1,4 @@
-// The licences of all that a build ships, as `licences.txt` beside the page: taken from the packages that went into it.
+// The licences of all that a build ships, as text beside the page, the faces' apart: taken from the packages that went into it.
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -6,7 +6,8 @@ import type { Plugin } from 'vite'
 
 const project = fileURLToPath(new URL('../..', import.meta.url))
 const FILE = 'licences.txt'
-const RULE = '='.repeat(72)
+const FACES = 'licences-faces.txt'
+const RULE = `\n\n${'='.repeat(72)}\n\n`
 
 /** Folder of the package a module is in; null for the project's own. */
 const packageOf = (id: string): string | null =>
@@ -33,20 +34,22 @@ function faces(): string[] {
   )
 }
 
-/** Adds the list to the site. */
+/** Adds both lists to the site. */
 export function licences(): Plugin {
   return {
     name: 'licences',
     apply: 'build',
     generateBundle(_, bundle) {
-      const inCode = Object.values(bundle).flatMap((each) =>
-        each.type === 'chunk' ? each.moduleIds.flatMap((id) => packageOf(id) ?? []) : [],
+      const list = (fileName: string, entries: readonly string[]) =>
+        this.emitFile({ type: 'asset', fileName, source: `${entries.join(RULE)}\n` })
+      const each = (folders: readonly string[]) => [...new Set(folders)].sort().map(entryOf)
+      const inCode = Object.values(bundle).flatMap((one) =>
+        one.type === 'chunk' ? one.moduleIds.flatMap((id) => packageOf(id) ?? []) : [],
       )
-      const folders = [...new Set([...inCode, ...faces()])].sort()
       const own = `Dutywright (MIT)\n\n${textIn(project)}`
-      const signs = `The signs beside both faces, ui/fonts (OFL-1.1)\n\n${readFileSync(join(project, 'ui/fonts/OFL.txt'), 'utf8').trim()}`
-      const source = [own, ...folders.map(entryOf), signs].join(`\n\n${RULE}\n\n`)
-      this.emitFile({ type: 'asset', fileName: FILE, source: `${source}\n` })
+      list(FILE, [own, ...each(inCode), `The faces: see ${FACES} beside this file.`])
+      const signs = readFileSync(join(project, 'ui/fonts/OFL.txt'), 'utf8').trim()
+      list(FACES, [...each(faces()), `The signs beside both faces, ui/fonts (OFL-1.1)\n\n${signs}`])
     },
   }
 }

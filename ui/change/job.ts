@@ -36,6 +36,7 @@ export function takeUp(state: Pick<State, 'settings' | 'made'>, whole: Scenario)
     asked: new Map(),
     results: new Map(),
     working: new Map(),
+    example: null,
     slow: false,
     stopped: null,
     check: null,
@@ -65,6 +66,7 @@ export const replaced = (state: State, whole: Scenario): State => ({
   undo: `“${String(whole.name).slice(0, 60)}” opened.`,
   history: state.history,
   shelf: state.shelf,
+  example: state.example,
 })
 
 /** The scenario to save: the job with its variants. */

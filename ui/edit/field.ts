@@ -18,6 +18,8 @@ export interface FormState {
   /** Name of the variant that edits go to; null: the job as found. */
   readonly variant: string | null
   readonly problems: readonly Problem[]
+  /** Paths of what nobody has written yet, in a job never answered. */
+  readonly lacking?: readonly string[] | null
   /** What is worth a look, and no error. */
   readonly notes: readonly Problem[]
   /** What the motor is identified from; null where the job does not read. */

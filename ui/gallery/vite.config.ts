@@ -12,6 +12,11 @@ export default defineConfig((env) => {
     plugins: [],
     root: `${project}ui/gallery`,
     // Its data lie in one script: nobody waits for it over a wire.
-    build: { ...own.build, outDir: `${project}node_modules/.cache/gallery`, chunkSizeWarningLimit: 8000 },
+    build: {
+      ...own.build,
+      outDir: `${project}node_modules/.cache/gallery`,
+      chunkSizeWarningLimit: 8000,
+      rolldownOptions: {},
+    },
   }
 })

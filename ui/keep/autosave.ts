@@ -36,7 +36,7 @@ export const DAMAGED: State['notice'] = {
 }
 export const LOST: State['notice'] = {
   words:
-    'The job kept in this browser was damaged and could not be read. It is set aside; this is an example.',
+    'The job kept in this browser was damaged and could not be read. It is set aside; this sheet is empty.',
   problems: [],
 }
 
@@ -68,9 +68,9 @@ function resumed(state: Pick<State, 'settings'>, slot: string, record: Shelved):
   }
 }
 
-/** The state the page begins with: the job last worked on, or else the example. */
-export function opening(storage: () => Storage, state: Pick<State, 'settings'>, example: Scenario): State {
-  const fresh = takeUp({ ...state, made: 0 }, example)
+/** The state the page begins with: the job last worked on, or else a fresh one. */
+export function opening(storage: () => Storage, state: Pick<State, 'settings'>, first: Scenario): State {
+  const fresh = takeUp({ ...state, made: 0 }, first)
   try {
     const shelf = storage()
     const slot = lastSlot(shelf)
@@ -196,6 +196,7 @@ export function startAutosave(store: Store, storage: () => Storage): Autosave {
           studies: state.studies,
           old: state.old,
           shelf: state.shelf,
+          example: state.example,
         }))
       list()
     },

@@ -1,5 +1,4 @@
 // One panel of the map: minutes until the cutoff opens over speed and torque, with the job's marks on it.
-import { scaleLinear } from 'd3'
 import { type SVGTemplateResult, svg } from 'lit'
 import { fromUnit, toUnit } from '../../sim/quantity.ts'
 import { grouped } from '../../sim/say/number.ts'
@@ -7,6 +6,7 @@ import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { HeatMap } from '../../sim/studies/map.ts'
 import { placeLabels, type Rect, textWidth, type Wanted } from './label.ts'
 import { bandColour, fieldOf, LEVELS } from './mapField.ts'
+import { evenWithin } from './scale.ts'
 import { roundStep, valueAxis } from './scales.ts'
 
 export interface MapDrawing {
@@ -38,8 +38,8 @@ export function mapDrawing(
   if (box.right - box.left < 120) return null
   const unit = unitFor('torque', units)
   const [slowest, fastest, top] = [speeds[0], speeds[speeds.length - 1], torques[torques.length - 1]]
-  const x = scaleLinear([slowest, fastest], [box.left, box.right]).clamp(true)
-  const y = scaleLinear([0, top], [box.bottom, box.top]).clamp(true)
+  const x = evenWithin([slowest, fastest], [box.left, box.right])
+  const y = evenWithin([0, top], [box.bottom, box.top])
   const field = fieldOf(map, panel, x, y)
   const ticks = valueAxis(0, top, unit).ticks.filter(({ value }) => value <= top * (1 + 1e-9))
   const [from, until] = [toUnit(slowest, 'rpm'), toUnit(fastest, 'rpm')]
@@ -139,7 +139,7 @@ export function mapDrawing(
     height: box.bottom + 3.9 * row,
     bottom: box.bottom,
     x,
-    at: (px, py) => ({ speed: x.invert(px), torque: y.invert(py) }),
+    at: (px, py) => ({ speed: x.at(px), torque: y.at(py) }),
     cross: (speed, torque) =>
       svg`<path class="scrubber" d="M${x(speed)},${box.top}V${box.bottom}M${box.left},${y(torque)}H${box.right}" />
         <circle class="crossing" cx=${x(speed)} cy=${y(torque)} r="4.5" />`,

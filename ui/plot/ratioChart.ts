@@ -1,5 +1,4 @@
 // The ratio study drawn: top speed, speed lost and heat over one logarithmic axis, the window that works through all three.
-import { line as path } from 'd3'
 import { type SVGTemplateResult, svg } from 'lit'
 import type { Job } from '../../sim/job.ts'
 import { toUnit } from '../../sim/quantity.ts'
@@ -7,6 +6,7 @@ import { brief } from '../../sim/say/number.ts'
 import { inward } from '../../sim/say/ratio.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { RatioPoint, RatioStudy } from '../../sim/studies/ratio.ts'
+import { linePath } from './path.ts'
 import { isBurnt } from './ratioCurves.ts'
 import { HEAD, type Plot, plotsOf } from './ratioPlots.ts'
 import { type RatioScale, ratioScale } from './ratioScale.ts'
@@ -85,12 +85,12 @@ export function ratioDrawing(
   const draw = (plot: Plot, n: number) => {
     const { axis, y, lines, limits, title } = plot
     const shape = (of: (point: RatioPoint) => number | null) =>
-      path<RatioPoint>(
-        (point) => scale.x(point.ratio),
-        (point) => y(of(point) ?? 0),
+      linePath(
+        points.map((point) => {
+          const value = of(point)
+          return value === null ? null : [scale.x(point.ratio), y(value)]
+        }),
       )
-        .defined((point) => of(point) !== null)
-        .digits(1)(points) ?? ''
     const inside = limits.filter(({ value }) => y(value) >= plot.top - 1 && y(value) <= plot.bottom + 1)
     const heights = apart(
       inside.map(({ value }) => y(value)),

@@ -1,5 +1,5 @@
 // The ratio axis: logarithmic, with ratios a person would name as ticks, each as far as its neighbours leave it room.
-import { scaleLog } from 'd3'
+import { byRatio } from './scale.ts'
 
 export interface RatioScale {
   readonly low: number
@@ -18,8 +18,7 @@ const ROUND = [1, 2, 4, 10, 20, 50, 100, 6, 3, 15, 30, 80, 0.5]
 
 /** The axis from `low` to `high` over [left, right] px, ticks at least `room` px apart. */
 export function ratioScale(low: number, high: number, left: number, right: number, room: number): RatioScale {
-  const scale = scaleLog([low, high], [left, right])
-  const x = (ratio: number) => scale(ratio)
+  const x = byRatio([low, high], [left, right])
   const ticks: number[] = []
   const order = [...ROUND, ...NAMED.filter((each) => !ROUND.includes(each))]
   for (const ratio of order)
@@ -27,7 +26,7 @@ export function ratioScale(low: number, high: number, left: number, right: numbe
       ticks.push(ratio)
   return {
     ...{ low, high, x },
-    ratioAt: (at) => Math.min(high, Math.max(low, scale.invert(at))),
+    ratioAt: (at) => Math.min(high, Math.max(low, x.at(at))),
     ticks: ticks.sort((a, b) => a - b),
   }
 }

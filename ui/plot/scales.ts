@@ -1,7 +1,7 @@
 // From seconds and SI values to pixels: the box of a chart, its scales and its round ticks.
-import { scaleLinear } from 'd3'
 import { fromUnit, toUnit } from '../../sim/quantity.ts'
 import { grouped } from '../../sim/say/number.ts'
+import { even } from './scale.ts'
 
 /** Edges of a plot, px. */
 export interface Box {
@@ -70,7 +70,9 @@ export const temperatureFloor = (coldestC: number): number =>
 
 /** The scales of a chart that shows [from, to] s over an axis. */
 export function scalesFor(box: Box, from: number, to: number, axis: Axis): Scales {
-  const x = scaleLinear([from, to], [box.left, box.right])
-  const y = scaleLinear([axis.low, axis.high], [box.bottom, box.top])
-  return { x: (t) => x(t), y: (value) => y(value), box }
+  return {
+    x: even([from, to], [box.left, box.right]),
+    y: even([axis.low, axis.high], [box.bottom, box.top]),
+    box,
+  }
 }

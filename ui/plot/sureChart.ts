@@ -1,6 +1,5 @@
 // How sure: forty dots, each an equally likely outcome, over the stretches of work; and the doubt left after each measurement.
 import { type SVGTemplateResult, svg } from 'lit'
-import { scaleLinear } from 'd3'
 import { cycleSeconds, phaseSeconds } from '../../sim/duty.ts'
 import type { Job } from '../../sim/job.ts'
 import { hardestPhase } from '../../sim/judge.ts'
@@ -10,6 +9,7 @@ import { measureWords } from '../../sim/say/sure/measuring.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { Sure, SureBand } from '../../sim/studies/sure.ts'
 import type { Table } from './chart.ts'
+import { even } from './scale.ts'
 import { timeTicks } from './time.ts'
 
 export interface SureDrawing {
@@ -78,7 +78,7 @@ export function sureDrawing(sure: Sure, job: Job, units: Units, width: number, k
   const seconds = job.duty.seconds
   const reach = Math.min(seconds, 1.12 * Math.max(600, ...times, sure.of === 'time' ? (sure.t.high ?? 0) : 0))
   const end = times.length > 0 ? reach : seconds
-  const x = scaleLinear([0, end], [left, right])
+  const x = even([0, end], [left, right])
 
   // Columns of dots, a dot wide: what lies closer together is stacked.
   const columns = new Map<number, number>()
@@ -116,7 +116,7 @@ export function sureDrawing(sure: Sure, job: Job, units: Units, width: number, k
   const start = base + (runs.length > 0 ? 64 : 48) * k
   const step = (narrow ? ROW + 18 : ROW) * k
   const heats = bars.flatMap(({ band }) => [band.low ?? 20, band.high ?? 20])
-  const heat = scaleLinear([20, Math.max(60, ...heats)], [left, right - 90 * k])
+  const heat = even([20, Math.max(60, ...heats)], [left, right - 90 * k])
   const along = (value: number | null): number =>
     sure.of === 'winding' ? heat(value ?? 20) : value === null ? right : Math.min(right, x(value))
   const drawn = bars.map(({ name: title, words, band, look }, index) => {

@@ -1,5 +1,4 @@
 // Torque over spindle speed: this motor all day and for seconds, the old motor's curve, and what the job asks.
-import { area, line as path, scaleLinear } from 'd3'
 import { type SVGTemplateResult, svg } from 'lit'
 import type { Job } from '../../sim/job.ts'
 import type { AgainstOld } from '../../sim/rival/picture.ts'
@@ -9,6 +8,8 @@ import { grouped, show, told } from '../../sim/say/number.ts'
 import { type Units, unitFor } from '../../sim/say/units.ts'
 import type { Table } from './chart.ts'
 import { placeLabels, type Polyline, textWidth, type Wanted } from './label.ts'
+import { areaPath, linePath } from './path.ts'
+import { even } from './scale.ts'
 import { roundStep, valueAxis } from './scales.ts'
 import { askedPoints, linesOf, onCurve, torqueWords } from './torqueLines.ts'
 import { alongLine } from './view.ts'
@@ -57,8 +58,8 @@ export function torqueDrawing(
     1e-3,
   )
   const axis = valueAxis(0, Math.min(OVER_REST * rest, Math.max(rest, most(picture.seconds))), unit)
-  const x = scaleLinear([0, picture.fastest], [box.left, box.right])
-  const y = scaleLinear([0, axis.high], [box.bottom, box.top])
+  const x = even([0, picture.fastest], [box.left, box.right])
+  const y = even([0, axis.high], [box.bottom, box.top])
   const fastest = toUnit(picture.fastest, 'rpm')
   const step = roundStep(0, fastest, Math.max(3, Math.floor((box.right - box.left) / (90 * k))))
   const speeds = Array.from({ length: Math.floor(fastest / step + 1e-9) + 1 }, (_, n) => n * step)
@@ -66,9 +67,12 @@ export function torqueDrawing(
   const pixels = lines.map(
     ({ curve }): Polyline => [...curve.speed].map((speed, n) => [x(speed), y(curve.torque[n])]),
   )
-  const shape = path<readonly [number, number]>().digits(1)
   const now = picture.allDay.find(({ cooling }) => cooling === job.parts.heat.cooling)?.curve
-  const under = area<readonly [number, number]>().y0(box.bottom).digits(1)
+  const under = (line: Polyline) =>
+    areaPath(
+      line,
+      line.map(([at]) => [at, box.bottom]),
+    )
 
   const row = 18 * k
   const rects = asked.map(({ speed, torque }) => ({
@@ -118,8 +122,8 @@ export function torqueDrawing(
   const torqueText = (value: number | null) => (value === null ? '–' : show(value, 'torque', units).number)
   return {
     height: box.bottom + 2 * row + 8,
-    x: (speed) => x(speed),
-    speedAt: (at) => Math.min(picture.fastest, Math.max(0, x.invert(at))),
+    x,
+    speedAt: (at) => Math.min(picture.fastest, Math.max(0, x.at(at))),
     read: (speed) => torqueWords(lines, speed, units),
     cross: (speed) => svg`
       <line class="scrubber" x1=${x(speed)} x2=${x(speed)} y1=${box.top} y2=${box.bottom} />
@@ -154,8 +158,8 @@ export function torqueDrawing(
       )}
       <text class="tick" x=${box.right} y=${box.bottom + 2 * row + 2} text-anchor="end">spindle speed, rpm</text>
       <g clip-path="url(#clip-torque)">
-        ${now ? svg`<path class="under A" d=${under(pixels[picture.allDay.findIndex(({ curve }) => curve === now)]) ?? ''} />` : ''}
-        ${lines.map(({ look }, n) => svg`<path class="line ${look}" d=${shape(pixels[n]) ?? ''} />`)}
+        ${now ? svg`<path class="under A" d=${under(pixels[picture.allDay.findIndex(({ curve }) => curve === now)])} />` : ''}
+        ${lines.map(({ look }, n) => svg`<path class="line ${look}" d=${linePath(pixels[n])} />`)}
       </g>
       <line class="base" x1=${box.left} x2=${box.right} y1=${box.bottom} y2=${box.bottom} />
       ${asked.map(({ speed, torque }) => svg`<circle class="point" cx=${x(speed)} cy=${y(torque)} r="5.5" />`)}

@@ -20,6 +20,7 @@ export const adviceStyle = css`
     font: var(--type-button);
   }
   [data-severity='danger'] .kind,
+  [data-severity='unknown'] .kind,
   [data-severity='damage'] .kind {
     color: var(--bad);
   }

@@ -8,8 +8,9 @@ import type { Try } from '../change/tries.ts'
 import type { FormState } from '../edit/field.ts'
 import { stationOf } from '../edit/groups.ts'
 import { wish } from '../events.ts'
-import type { Check } from '../store.ts'
+import type { Check, Result } from '../store.ts'
 import { base, buttons } from '../style/base.ts'
+import { firstRun, firstRunStyle } from './firstRun.ts'
 import { second, secondStyle } from './second.ts'
 import type { ShownJob } from './shownJob.ts'
 import { limits, numbers, sentence, wordStyle } from './words.ts'
@@ -26,6 +27,7 @@ export class AnswerZone extends LitElement {
     buttons,
     wordStyle,
     secondStyle,
+    firstRunStyle,
     css`
       .top {
         display: grid;
@@ -92,6 +94,10 @@ export class AnswerZone extends LitElement {
   @property({ attribute: false }) next: Try | null = null
   @property({ attribute: false }) check: Check | null = null
   @property({ type: Number }) at = 0
+  /** The example's answer, to stand on an empty sheet. */
+  @property({ attribute: false }) example: Result | null = null
+  /** A job is on its way, out of a link: nothing else is asked. */
+  @property({ type: Boolean }) expecting = false
   /** The job as asked, for the stations' summaries. */
   @property({ attribute: false }) job: Job | null = null
   @property({ attribute: false }) form!: FormState
@@ -128,10 +134,17 @@ export class AnswerZone extends LitElement {
       }`
   }
 
+  private question() {
+    const { lacking, units } = this.form
+    return lacking && !this.expecting
+      ? firstRun(this, lacking, this.example, units)
+      : html`<p class="waiting">Will this motor do the job?</p>`
+  }
+
   render() {
     const { shown, form } = this
     return html`<div class="top">
-        <div class="words">${shown ? sentence(shown, form.units) : html`<p class="waiting">Will this motor do the job?</p>`}</div>
+        <div class="words">${shown ? sentence(shown, form.units) : this.question()}</div>
         <drive-line class="drive" .form=${form} .result=${shown?.result ?? null} .at=${this.at}></drive-line>
         <div class="figures">${shown ? this.figures(shown) : nothing}</div>
       </div>

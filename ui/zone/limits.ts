@@ -61,6 +61,9 @@ export class LimitsZone extends InTurn {
         margin-bottom: 8px;
         font: var(--type-label);
       }
+      .wide {
+        overflow-x: auto;
+      }
       .caution {
         margin-top: 8px;
       }
@@ -99,13 +102,13 @@ export class LimitsZone extends InTurn {
   }
 
   private table(study: LimitsStudy) {
-    return html`<table aria-label="Limits of work and rest">
+    return html`<div class="wide" role="region" aria-label="Limits of work and rest, table" tabindex="0"><table aria-label="Limits of work and rest">
       <thead><tr><th scope="col">Limit</th><th scope="col">likely</th><th scope="col">careful</th></tr></thead>
       <tbody>${limitRows(study, this.units).map(
         ([name, likely, careful]) =>
           html`<tr><th scope="row">${name}</th><td>${likely}</td><td>${careful}</td></tr>`,
       )}</tbody>
-    </table>`
+    </table></div>`
   }
 
   render() {

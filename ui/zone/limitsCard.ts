@@ -29,16 +29,22 @@ export class LimitsCard extends LitElement {
         font: var(--type-label);
       }
       dl > div {
-        display: grid;
-        grid-template-columns: minmax(calc(96px * var(--k)), 3fr) 7fr;
+        display: flex;
+        flex-wrap: wrap;
         gap: 0 12px;
         padding: 7px 0;
         border-bottom: 1px solid var(--rule);
       }
       dt {
+        flex: 3 1 calc(88px * var(--k));
         padding-top: 3px;
         font: var(--type-label);
         color: var(--ink2);
+      }
+      dd {
+        flex: 7 1 calc(140px * var(--k));
+        min-width: 0;
+        overflow-wrap: anywhere;
       }
       dd strong {
         font: var(--type-value);

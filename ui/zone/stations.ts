@@ -3,6 +3,7 @@ import { html, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { STATIONS, type Station, stationRows } from '../../sim/say/stations.ts'
+import { isGiven } from '../change/blank.ts'
 import type { FormState } from '../edit/field.ts'
 import { stationOf } from '../edit/groups.ts'
 import { wish } from '../events.ts'
@@ -35,13 +36,16 @@ export class StationStrip extends InTurn {
     const { open, job, form } = this
     const wrong = form.problems.filter(({ path }) => stationOf(path) === station).length
     const index = ALL.indexOf(station)
+    const lacking = job ? null : form.lacking
+    const word = open === station ? 'Close' : lacking && !isGiven(lacking, station) ? 'Fill in' : 'Change'
     return html`<section class="station">
         <header>
           <h3>${STATIONS[station]}</h3>
           <button id="change-${station}" aria-expanded=${open === station ? 'true' : 'false'}
-            aria-label="${open === station ? 'Close' : 'Change'}: ${STATIONS[station]}"
-            @click=${() => this.turn(station)}>${open === station ? 'Close' : 'Change'}</button>
+            aria-label="${word}: ${STATIONS[station]}"
+            @click=${() => this.turn(station)}>${word}</button>
         </header>
+        ${lacking ? html`<p class="note">${isGiven(lacking, station) ? 'filled in' : 'not set'}</p>` : nothing}
         <dl>
           ${(job ? stationRows(station, job, form.units) : []).map(
             ({ label, value }) => html`<div><dt>${label}</dt><dd>${value}</dd></div>`,

@@ -4,7 +4,7 @@ import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import type { Figures } from '../../sim/judge.ts'
 import type { Bench } from '../../sim/parts/bench.ts'
-import { GROUP_WORDS, WIRING_LEAD, wiringWords } from '../../sim/say/wiring.ts'
+import { GROUP_WORDS, wiringLead, wiringWords } from '../../sim/say/wiring.ts'
 import type { Units } from '../../sim/say/units.ts'
 import { GROUPS, type Statement, wiringOf } from '../../sim/wiring.ts'
 import { wish } from '../events.ts'
@@ -117,7 +117,7 @@ export class WiringZone extends InTurn {
     if (!job) return nothing
     const all = wiringOf(job, this.bench, this.figures)
     const done = all.filter(({ name }) => this.ticked.includes(name)).length
-    return html`<p class="lead">${WIRING_LEAD}</p>
+    return html`<p class="lead">${wiringLead(job)}</p>
       <div class="sides">
         <circuit-figure .job=${job} .units=${units}></circuit-figure>
         <div>

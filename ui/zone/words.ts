@@ -40,8 +40,9 @@ export const wordStyle = css`
     border-top: 1.5px solid var(--ink);
   }
   .numbers > div {
-    display: grid;
-    grid-template-columns: 1fr auto;
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
     gap: 0 16px;
     align-items: baseline;
     padding: 8px 0 9px;
@@ -51,6 +52,7 @@ export const wordStyle = css`
     font: var(--type-body);
   }
   dd.number {
+    margin-left: auto;
     font: var(--type-key-number);
     text-align: right;
     white-space: nowrap;
@@ -60,7 +62,7 @@ export const wordStyle = css`
     color: var(--ink2);
   }
   dd.note {
-    grid-column: 1 / -1;
+    flex-basis: 100%;
   }
   .limits {
     display: flex;

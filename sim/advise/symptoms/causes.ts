@@ -28,6 +28,11 @@ export type Cause =
   | 'inrush'
   | 'device'
   | 'tension'
+  | 'breaker'
+  | 'earth'
+  | 'chafed'
+  | 'carbon'
+  | 'static'
 
 export interface Candidate {
   readonly cause: Cause
@@ -54,6 +59,12 @@ export const CANDIDATES: Readonly<Record<Symptom, readonly Candidate[]>> = {
     fault('switch', 2),
     fault('bearings', 1.5),
     fault('shorted', 1),
+  ],
+  shocks: [
+    load('earth', 5, 'noEarth', 'earthUnknown'),
+    fault('chafed', 4),
+    fault('carbon', 3),
+    fault('static', 1),
   ],
   stalls: [
     load('gearing', 6, 'horsepower', 'range', 'stalls'),
@@ -111,3 +122,18 @@ export const CANDIDATES: Readonly<Record<Symptom, readonly Candidate[]>> = {
     fault('bearings', 1.5),
   ],
 }
+
+/** What trips where no cutoff can: something else does. */
+const UNGUARDED: readonly Candidate[] = [
+  load('outlet', 5, 'socket', 'weakSupply'),
+  load('limit', 3, 'limited', 'stalls'),
+  load('highLimit', 3, 'limitHigh'),
+  fault('breaker', 4),
+  fault('control', 3),
+  fault('device', 2),
+  fault('shorted', 2),
+]
+
+/** What may be behind a symptom of a job whose cutoff can, or can not, stop it. */
+export const candidatesFor = (symptom: Symptom, guarded: boolean): readonly Candidate[] =>
+  symptom === 'trips' && !guarded ? UNGUARDED : CANDIDATES[symptom]

@@ -2,10 +2,11 @@
 import { slipCapacity } from '../../belting/slip.ts'
 import { idleTorque } from '../../parts/machine.ts'
 import { friction } from '../../parts/rotor.ts'
+import { liveVolts } from '../../parts/supply.ts'
 import { constantAt, resistanceAt } from '../../parts/winding.ts'
 import { assemble } from '../../plant.ts'
 import type { Case } from '../case.ts'
-import { type Evidence, JOB, number, RUN } from '../finding.ts'
+import { type Evidence, JOB, LIVE, number, RUN } from '../finding.ts'
 import type { Symptom } from './names.ts'
 
 export interface Explained {
@@ -46,12 +47,27 @@ function mostTorque({ job, ratio }: Case): number {
   return Math.max(0, shaft * ratio * belt.efficiency - idleTorque(machine, 1))
 }
 
+/** What stops a drive whose cutoff stops nothing: the breaker, or the controller. */
+function tripsUnguarded({ job, now }: Case, after: number | null): Explained {
+  const { breaker } = job.parts.supply
+  return {
+    explained: now.outletAmps > HOLDS * breaker,
+    evidence: {
+      ...(after === null ? {} : { seen: number(after, 'time', 'as told') }),
+      outlet: number(now.outletAmps, 'current', RUN),
+      breaker: number(breaker, 'current', JOB),
+      winding: number(now.hottestWindingC, 'temperature', RUN),
+    },
+  }
+}
+
 /** Whether the numbers of a case come to a symptom seen `after` s. */
 export function explained(one: Case, symptom: Symptom, after: number | null): Explained {
   const { job, now, work } = one
   const { supply, belt } = job.parts
   switch (symptom) {
     case 'trips': {
+      if (!now.guarded) return tripsUnguarded(one, after)
       const opens = now.firstOpening
       const inTime = opens !== null && (after === null || opens <= MUCH_LATER * after)
       return {
@@ -103,6 +119,12 @@ export function explained(one: Case, symptom: Symptom, after: number | null): Ex
         },
       }
     }
+    case 'shocks':
+      return {
+        // A shock is never the load's.
+        explained: null,
+        evidence: { volts: number(liveVolts(supply), 'voltage', LIVE) },
+      }
     case 'hums':
     case 'stalls':
     case 'bogs': {

@@ -1,11 +1,12 @@
 // The symptoms by name, and a person's own words to one of them.
 import { parseQuantity } from '../../quantity.ts'
 
-export const SYMPTOMS = ['trips', 'stalls', 'bogs', 'fuse', 'squeals', 'burns', 'hums'] as const
+export const SYMPTOMS = ['trips', 'stalls', 'bogs', 'fuse', 'squeals', 'burns', 'hums', 'shocks'] as const
 export type Symptom = (typeof SYMPTOMS)[number]
 
 /** Words that name one, looked for in this order. */
 const WORDS: readonly (readonly [Symptom, RegExp])[] = [
+  ['shocks', /shock|tingl/],
   ['fuse', /fuse|breaker|blow(s|n)? out/],
   ['squeals', /squeal|screech|belt/],
   ['hums', /hum|will not start|won.t start|does not start|dead/],

@@ -11,6 +11,7 @@ import {
   type Say,
   say,
   type Telling,
+  unplugWords,
 } from './words.ts'
 
 /** What neither current limit nor fuse does for a winding. */
@@ -85,12 +86,21 @@ export const controlWords = {
     figure: say(t, 'amps'),
     note: 'through a small contact',
   }),
+  enableOnly: (t) => ({
+    headline: 'Let the cutoff break the supply, not only the controller’s enable input.',
+    text: joined(
+      `A shorted power device ignores its enable input: the cutoff opens at ${say(t, 'opensAt')}, and the motor runs on at full volts, with no current limit either. In the coil of a no-volt release it breaks the supply, and nothing starts again by itself.`,
+      cureSentences(t),
+    ),
+    figure: say(t, 'opensAt'),
+    note: 'it opens, and breaks nothing',
+  }),
   restarts: (t) => ({
     headline: `Stop the ${machineOf(t)} from restarting by itself.`,
     text: joined(
-      `The cutoff recloses at ${clockTime(t.finding.evidence.recloses.value)} and the ${machineOf(t)} starts, with whatever hand is in it${openings(t)}. A no-volt release keeps it off until start is pressed; until there is one, unplug before you reach in.`,
+      `The cutoff recloses at ${clockTime(t.finding.evidence.recloses.value)} and the ${machineOf(t)} starts, with whatever hand is in it${openings(t)}. A no-volt release keeps it off until start is pressed; until there is one, ${unplugWords(t)} before you reach in.`,
       t.finding.after !== null &&
-        'Cured as said above it never opens; a blocked vent or a jam would still open it.',
+        'With its heat cured it never opens; a blocked vent or a jam would still open it.',
     ),
     figure: clockTime(t.finding.evidence.recloses.value),
     note: 'unattended restart',

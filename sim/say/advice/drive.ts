@@ -73,15 +73,6 @@ export const driveWords = {
     ),
     ...heatFigure(t),
   }),
-  overspeeds: (t) => ({
-    headline: 'Slow the motor down: gear it less.',
-    text: joined(
-      `The job turns it at ${say(t, 'motor')}${has(t, 'plate') ? `, and its plate says ${say(t, 'plate')}` : ', and brushes stand about 10 000 rpm'}: windings lift, commutators come apart, flywheels burst.`,
-      cureSentences(t),
-    ),
-    figure: say(t, 'motor'),
-    note: has(t, 'plate') ? `plate ${say(t, 'plate')}` : 'at the motor',
-  }),
   reach: (t) => ({
     headline: 'Gear it less, or ask for less speed.',
     text: joined(

@@ -1,7 +1,19 @@
 // Sentences about the supply: AC, a bare bridge, volts, lumpy current, the outlet, the earth.
 import type { FindingName } from '../../advise/finding.ts'
-import { NBSP } from '../number.ts'
-import { cureSentences, has, heatFigure, joined, machineOf, type Say, say, amount } from './words.ts'
+import { LONG_LOAD } from '../../advise/breakers.ts'
+import { NBSP, told } from '../number.ts'
+import {
+  amount,
+  cureSentences,
+  has,
+  heatFigure,
+  joined,
+  machineOf,
+  type Say,
+  say,
+  type Telling,
+  type Words,
+} from './words.ts'
 
 const CODE = 'A licensed electrician and your local code decide how.'
 
@@ -36,8 +48,15 @@ export const supplyWords = {
   overVolts: (t) => ({
     headline: 'Bring the supply down to the plate’s volts.',
     text: joined(
-      `${say(t, 'volts')} on a motor for ${say(t, 'plate')}: with a lost speed signal, a shorted power device or a thrown belt it runs away to ${say(t, 'idle')}${has(t, 'plateSpeed') ? `, and the plate says ${say(t, 'plateSpeed')}` : ''}${has(t, 'rim') ? `; the flywheel’s rim then moves at ${say(t, 'rim')}` : ''}.`,
-      cureSentences(t),
+      `${say(t, 'volts')} on a motor for ${say(t, 'plate')}: with a lost speed signal it runs away to ${say(t, 'idle')}${has(t, 'plateSpeed') ? `, and the plate says ${say(t, 'plateSpeed')}` : ''}${has(t, 'rim') ? `; the flywheel’s rim then moves at ${say(t, 'rim')}, and cast ones are held to ${say(t, 'rimLimit')}` : ''}.`,
+      has(t, 'shorted') &&
+        `A shorted power device passes the peak of the mains, whatever the supply is set to: ${say(t, 'shorted')}.`,
+      cureSentences(
+        t,
+        amount(t, 'rimAfter') > amount(t, 'rimLimit')
+          ? { left: `run away, the flywheel’s rim still gets to ${say(t, 'rimAfter')}` }
+          : {},
+      ),
     ),
     figure: say(t, 'idle'),
     note: 'if it runs away',
@@ -50,6 +69,15 @@ export const supplyWords = {
     ),
     ...heatFigure(t),
   }),
+  bigBreaker: (t) => ({
+    headline: `Fuse the drive for its own wire, not for ${say(t, 'breaker')}.`,
+    text: joined(
+      `Sockets and the wire behind them are made for ${say(t, 'largest')} at most. A short or a jam draws more than the lead stands, and a breaker of ${say(t, 'breaker')} waits until it burns. This drive takes about ${say(t, 'outlet')}: have a breaker of a usual socket put before it.`,
+      CODE,
+    ),
+    figure: say(t, 'breaker'),
+    note: `sockets: ${say(t, 'largest')} at most`,
+  }),
   socket: (t) => ({
     headline:
       amount(t, 'outlet') > amount(t, 'breaker')
@@ -57,7 +85,10 @@ export const supplyWords = {
         : 'Take less from the outlet.',
     text: joined(
       `The cut draws about ${say(t, 'outlet')} where it is plugged in, and the breaker is for ${say(t, 'breaker')}; loads of hours are held to 80${NBSP}% of that. The winding carries ${say(t, 'motor')} meanwhile: the two sides of a controller never read the same.`,
-      cureSentences(t),
+      cureSentences(t, {
+        comes: ({ outletAmps }) => `it draws ${told(outletAmps, 'current', t.units)} there`,
+        left: `that is over ${told(LONG_LOAD * amount(t, 'breaker'), 'current', t.units)}`,
+      }),
     ),
     figure: say(t, 'outlet'),
     note: `of ${say(t, 'breaker')}`,
@@ -66,21 +97,42 @@ export const supplyWords = {
     headline: 'Match the current limit to the supply.',
     text: joined(
       `The cut runs into the limit of ${say(t, 'limit')}, and at that limit and this speed ${say(t, 'atLimit')} are drawn from a supply fused for ${say(t, 'breaker')}: the fuse goes when the work is hardest.`,
-      cureSentences(t),
+      cureSentences(t, {
+        comes: ({ outletAmps, workAmps }) =>
+          `the cut takes ${told(workAmps, 'current', t.units)} in the motor and ${told(outletAmps, 'current', t.units)} from the supply`,
+      }),
     ),
     figure: say(t, 'atLimit'),
     note: `of ${say(t, 'breaker')}`,
   }),
-  noEarth: (t) => ({
+  noEarth: (t) => (t.job.parts.supply.kind === 'battery' ? unbonded(t) : unearthed(t)),
+  earthUnknown: (t) => {
+    const battery = t.job.parts.supply.kind === 'battery'
+    return {
+      headline: 'Measure the earth before the first run.',
+      text: `${battery ? 'Leads off the battery’s posts' : 'Unplugged'}: from the bare frame, the ${machineOf(t)} and the controller’s case to ${battery ? 'one another' : 'the plug’s earth pin'}, ${say(t, 'ohms')} at most each, the meter’s own leads taken off. Then say so under “Outlet”.`,
+      figure: say(t, 'ohms'),
+      note: battery ? 'at most, frame to case' : 'at most, frame to earth pin',
+    }
+  },
+} as const satisfies Partial<Record<FindingName, Say>>
+
+/** What the mains do on metal that is not earthed. */
+function unearthed(t: Telling): Words {
+  return {
     headline: 'Earth the motor, the machine and the controller’s case.',
     text: `Nothing is earthed, and up to ${say(t, 'volts')} stand on the brushes: one worn wire makes the whole ${machineOf(t)} live, and no breaker opens. Frame, machine and case each get their own earth wire, and a motor lead never does. ${CODE}`,
     figure: say(t, 'volts'),
     note: 'on a frame nobody earthed',
-  }),
-  earthUnknown: (t) => ({
-    headline: 'Measure the earth before the first run.',
-    text: `Unplugged: from the bare frame, the ${machineOf(t)} and the controller’s case to the plug’s earth pin, well under 1${NBSP}Ω each. Then say so under “Outlet”.`,
-    figure: `1${NBSP}Ω`,
-    note: 'at most, frame to earth pin',
-  }),
-} as const satisfies Partial<Record<FindingName, Say>>
+  }
+}
+
+/** What a battery does there: it floats, and wants a second fault. */
+function unbonded(t: Telling): Words {
+  return {
+    headline: 'Bond the motor, the machine and the controller’s case.',
+    text: `A battery floats: one worn wire puts a pole of it on the whole ${machineOf(t)}, and nobody notices. A second fault, or a hand on the other pole, then meets up to ${say(t, 'volts')}, and no breaker opens. Frame, machine and case are joined by a conductor each, and a motor lead never is. ${CODE}`,
+    figure: say(t, 'volts'),
+    note: 'with a second fault',
+  }
+}

@@ -1,7 +1,7 @@
 // What the sentences of advice share: the finding's numbers, the machine's name, and what a cure comes to.
 import { classLimitC } from '../../handbook/insulation.ts'
 import type { Cure, Finding } from '../../advise/finding.ts'
-import type { Outcome } from '../../advise/outcome.ts'
+import type { Fault, Outcome } from '../../advise/outcome.ts'
 import type { Job } from '../../job.ts'
 import { brief, duration, percent, ratioText, told } from '../number.ts'
 import type { Units } from '../units.ts'
@@ -53,28 +53,67 @@ export const amount = ({ finding }: Telling, name: string): number =>
   finding.evidence[name]?.value ?? Number.NaN
 export const has = ({ finding }: Telling, name: string): boolean => finding.evidence[name] !== undefined
 
+/** What is done before a hand goes in. */
+export const unplugWords = ({ job }: Telling): string =>
+  job.parts.supply.kind === 'battery' ? 'take the lead off the battery’s post' : 'unplug'
+
 /** Sentences that are there, one after the other. */
 export const joined = (...sentences: readonly (string | false | undefined)[]): string =>
   sentences.filter((each) => each).join(' ')
 
 /** What a job comes to, to finish "With the shaft fan …": "the cutoff never opens: it gets to 81 °C, the winding to 105 °C". */
-function outcomeWords(then: Outcome, job: Job, now: Outcome, units: Units): string {
+function outcomeWords(then: Outcome, now: Outcome, units: Units, whole: boolean): string {
   const heat = (value: number) => told(value, 'temperature', units)
-  const over = then.hottestWindingC - classLimitC(job.parts.winding.insulation)
-  const hot = over > 0 ? `, ${told(Math.max(1, over), 'temperature difference', units)} too hot` : ''
   const winding = heat(then.hottestWindingC)
   const sag =
-    then.stalled !== null
-      ? '; the spindle stops'
-      : then.sag !== null && now.faults.includes('sags')
-        ? `; ${percent(then.sag)} of the speed is lost in the cut${now.sag === null ? '' : `, not ${percent(now.sag)}`}`
-        : ''
-  if (then.faults.includes('destroyed')) return `the winding burns out${sag}`
+    whole && then.sag !== null && now.faults.includes('sags')
+      ? `; ${percent(then.sag)} of the speed is lost in the cut${now.sag === null ? '' : `, not ${percent(now.sag)}`}`
+      : ''
+  if (then.faults.includes('destroyed')) return 'the winding burns out'
   if (then.firstOpening !== null)
-    return `the cutoff opens after ${duration(then.firstOpening)}, and the winding gets to ${winding}${hot}${sag}`
+    return `the cutoff opens after ${duration(then.firstOpening)}, and the winding gets to ${winding}${sag}`
   return then.guarded
-    ? `the cutoff never opens: it gets to ${heat(then.hottestSwitchC)}, and the winding to ${winding}${hot}${sag}`
-    : `the winding gets to ${winding}${hot}${sag}`
+    ? `the cutoff never opens: it gets to ${heat(then.hottestSwitchC)}, and the winding to ${winding}${sag}`
+    : `the winding gets to ${winding}${sag}`
+}
+
+/** How much hotter than its class a winding is. */
+const tooHot = ({ hottestWindingC }: Outcome, { job, units }: Telling): string =>
+  told(
+    Math.max(1, hottestWindingC - classLimitC(job.parts.winding.insulation)),
+    'temperature difference',
+    units,
+  )
+
+/** What is amiss with a fault, to finish "not enough by itself: …"; null: another says it. */
+const AMISS: Readonly<Record<Fault, (then: Outcome, t: Telling, still: string) => string | null>> = {
+  destroyed: (_, __, still) => `the winding${still} burns out`,
+  rim: (_, __, still) => `the flywheel’s rim${still} runs too fast`,
+  opens: ({ faults }, _, still) =>
+    faults.includes('hot') ? null : `the heat${still} stops it before the work is done`,
+  hot: (then, t, still) =>
+    then.faults.includes('destroyed') ? null : `the winding${still} gets ${tooHot(then, t)} too hot`,
+  stalls: (_, __, still) => `the spindle${still} stops`,
+  slips: (_, __, still) => `the belt${still} slips`,
+  reach: (_, __, still) => `the speed asked is${still} out of reach`,
+  limited: (_, __, still) => `the cut${still} stands at the current limit`,
+  sags: ({ faults, sag }, _, still) =>
+    faults.includes('stalls') || sag === null
+      ? null
+      : `${percent(sag)} of the speed is${still} lost in the cut`,
+  unfinished: () => 'its run comes to no end',
+}
+/** Things amiss that are told of one cure. */
+const MOST_AMISS = 2
+
+/** What a cure leaves amiss. */
+function leftWords({ outcome }: Cure, t: Telling): string {
+  if (!outcome) return ''
+  const left = outcome.faults.flatMap((fault) => {
+    const words = AMISS[fault](outcome, t, t.now.faults.includes(fault) ? ' still' : '')
+    return words === null ? [] : [words]
+  })
+  return left.slice(0, MOST_AMISS).join(', and ')
 }
 
 /** How a cure's name begins a sentence, where it is not "With the shaft fan". */
@@ -83,31 +122,44 @@ const LEADS: readonly (readonly [RegExp, string])[] = [
   [/^Step /, 'On step '],
   [/^Jackshaft, /, 'With a jackshaft, '],
   [/^Supply /, 'With a supply '],
-  [/^Current /, 'With a current '],
+  [/^Current limit /, 'With a current limit of '],
   [/^Rests /, 'With rests '],
   [/^Sag /, 'With sag '],
   [/^Wider /, 'With wider '],
   [/^(\d)/, 'With $1'],
   [/^Cutoff wired$/, 'Wired, '],
+  [/^Cutoff wired, /, 'Wired, '],
   [/^Cleaned$/, 'Clean, '],
   [/^Belt tightened$/, 'With the belt tightened'],
 ]
 
-function leadOf(name: string): string {
+export function leadOf(name: string): string {
   const found = LEADS.find(([pattern]) => pattern.test(name))
   const lead = found ? name.replace(found[0], found[1]).trimEnd() : name
   return lead.includes(',') && !lead.endsWith(',') ? `${lead},` : lead
 }
 
 /** "With the shaft fan the cutoff never opens …" */
-function cureSentence({ name, outcome, whole }: Cure, { job, now, units }: Telling): string {
+function cureSentence(cure: Cure, t: Telling, about: Sayings): string {
+  const { name, outcome, whole } = cure
   if (!outcome) return ''
-  return `${leadOf(name)} ${outcomeWords(outcome, job, now, units)}${whole ? '' : '; that is not enough by itself'}.`
+  const lead = leadOf(name)
+  const comes = about.comes?.(outcome) ?? outcomeWords(outcome, t.now, t.units, whole)
+  const once = /cutoff/.test(lead) ? comes.replace('the cutoff', 'it') : comes
+  const left = whole ? '' : (about.left ?? leftWords(cure, t))
+  const short = whole ? '' : `; ${name.includes(',') ? 'still not enough' : 'not enough by itself'}`
+  return `${lead} ${once}${short}${left === '' ? '' : `: ${left}`}.`
+}
+
+/** What a finding says of its cures in its own way: what one comes to, and what is left amiss. */
+interface Sayings {
+  readonly comes?: (then: Outcome) => string
+  readonly left?: string
 }
 
 /** Every cure in a sentence of its own. */
-export const cureSentences = (telling: Telling): string =>
-  joined(...telling.finding.cures.map((cure) => cureSentence(cure, telling)))
+export const cureSentences = (t: Telling, about: Sayings = {}): string =>
+  joined(...t.finding.cures.map((cure) => cureSentence(cure, t, about)))
 
 /** Where the finding is healed by one that stands before it. */
 export const followWords = ({ finding }: Telling): string =>

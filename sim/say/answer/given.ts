@@ -6,10 +6,19 @@ import type { Units } from '../units.ts'
 
 export type Verdict = 'Yes' | 'Barely' | 'No' | 'Too close to call'
 
+export interface Short {
+  /** "No · opens after 24 min" */
+  readonly words: string
+  /** "likely 15 to 39"; '' where there is no more to say. */
+  readonly doubt: string
+}
+
 export interface Answer {
   readonly verdict: Verdict
   /** The largest words on the page. */
   readonly sentence: string
+  /** The same for the foot of a phone: the verdict with the one number that tells most, and what that number rests on. */
+  readonly short: Short
   /** What it means for the work. */
   readonly support: string
 }
@@ -20,6 +29,9 @@ const CUTOFF_TOLERANCE = 5
 const CLOSE_TO_CLASS = 5
 /** Until the doubt has been worked out, the sentence says what it rests on. */
 export const AS_GIVEN = 'with the values as given'
+
+/** Verdict and number, with the values as given. */
+const short = (verdict: Verdict, what: string): Short => ({ words: `${verdict} · ${what}`, doubt: AS_GIVEN })
 
 /** The phase's own name, quoted lightly: it is the user's text. */
 const during = (job: Job, phase: number): string => {
@@ -45,6 +57,7 @@ function whenEnded(job: Job, figures: Figures, units: Units): Answer | null {
     return {
       verdict: 'No',
       sentence: `No. The winding burns out ${duration(ending.t)} into the job, ${AS_GIVEN}.`,
+      short: short('No', `burns out after ${duration(ending.t)}`),
       support: `It passes ${told(300, 'temperature', units)}, where varnish, solder and magnets are long gone. ${deliveredOf(job, figures)}`,
     }
   const why =
@@ -56,6 +69,7 @@ function whenEnded(job: Job, figures: Figures, units: Units): Answer | null {
   return {
     verdict: 'No',
     sentence: `No answer beyond ${duration(ending.t)}: ${why}.`,
+    short: { words: `No answer beyond ${duration(ending.t)}`, doubt: why },
     support: 'What is shown holds up to there. Shorten the job, or look for an input that is far out.',
   }
 }
@@ -63,10 +77,11 @@ function whenEnded(job: Job, figures: Figures, units: Units): Answer | null {
 function whenOpen(job: Job, figures: Figures, units: Units): Answer | null {
   const { firstOpening, firstOpenFor } = figures
   if (!firstOpening) return null
-  const when =
-    firstOpening.t < 1
-      ? 'The cutoff is open from the start'
-      : `The cutoff opens ${duration(firstOpening.t)} into the job, ${during(job, firstOpening.phase)}`
+  const atOnce = firstOpening.t < 1
+  const at = duration(firstOpening.t)
+  const when = atOnce
+    ? 'The cutoff is open from the start'
+    : `The cutoff opens ${at} into the job, ${during(job, firstOpening.phase)}`
   const after =
     job.parts.cutoff.fitted === 'manual reset'
       ? 'It stays open until somebody starts it again.'
@@ -76,6 +91,7 @@ function whenOpen(job: Job, figures: Figures, units: Units): Answer | null {
   return {
     verdict: 'No',
     sentence: `No. ${when}, ${AS_GIVEN}.`,
+    short: short('No', atOnce ? 'cutoff open from the start' : `opens after ${at}`),
     support: `${after} ${deliveredOf(job, figures)}${cooked(figures, units)}`,
   }
 }
@@ -95,6 +111,7 @@ function whenHot(job: Job, figures: Figures, units: Units): Answer | null {
   return {
     verdict: 'No',
     sentence: `No. The winding gets ${over} too hot, ${cutoff}, ${AS_GIVEN}.`,
+    short: short('No', `winding ${over} too hot`),
     support: `It passes its class limit of ${told(classLimitC, 'temperature', units)} after ${duration(classPassed)} and reaches ${told(hottestWindingC.value, 'temperature', units)}.`,
   }
 }
@@ -108,6 +125,7 @@ function whenStalled(job: Job, figures: Figures, units: Units): Answer | null {
   return {
     verdict: 'No',
     sentence: `No. The spindle stops ${duration(figures.stalled)} into the job, ${at}, ${AS_GIVEN}.`,
+    short: short('No', `stops after ${duration(figures.stalled)}`),
     support:
       'A motor held still burns its commutator in seconds. More reduction gives more torque for the same current.',
   }
@@ -122,11 +140,17 @@ function whenSlow(figures: Figures, units: Units): Answer | null {
   const speed = told(slowest.value, 'angular speed', units)
   const support = `${percent(slowest.sag)} under the ${told(slowest.asked, 'angular speed', units)} asked, more than you accept.`
   if (slowest.sag > HOPELESS)
-    return { verdict: 'No', sentence: `No. The spindle gets down to ${speed}, ${AS_GIVEN}.`, support }
+    return {
+      verdict: 'No',
+      sentence: `No. The spindle gets down to ${speed}, ${AS_GIVEN}.`,
+      short: short('No', `down to ${speed}`),
+      support,
+    }
   const cool = (cutoffMargin ?? Infinity) >= CUTOFF_TOLERANCE && classMargin >= CLOSE_TO_CLASS
   return {
     verdict: 'Barely',
     sentence: `Barely. ${cool ? 'It stays cool enough, but the' : 'The'} spindle gets down to ${speed}, ${AS_GIVEN}.`,
+    short: short('Barely', `down to ${speed}`),
     support,
   }
 }
@@ -134,28 +158,33 @@ function whenSlow(figures: Figures, units: Units): Answer | null {
 function whenFine(figures: Figures, units: Units): Answer {
   const { cutoffMargin, hottestSwitchC, hottestWindingC, classMargin } = figures
   const settled = told(hottestSwitchC.value, 'temperature', units)
+  const under = (margin: number) => told(Math.max(1, margin), 'temperature difference', units)
   const winding = `The winding stays ${told(classMargin, 'temperature difference', units)} under its class limit, at ${told(hottestWindingC.value, 'temperature', units)} at most.`
   if (cutoffMargin !== null && cutoffMargin < CUTOFF_TOLERANCE)
     return {
       verdict: 'Barely',
-      sentence: `Barely. It lasts the ${whole(figures)}, but the cutoff comes within ${told(Math.max(1, cutoffMargin), 'temperature difference', units)} of opening, ${AS_GIVEN}.`,
+      sentence: `Barely. It lasts the ${whole(figures)}, but the cutoff comes within ${under(cutoffMargin)} of opening, ${AS_GIVEN}.`,
+      short: short('Barely', `cutoff ${under(cutoffMargin)} from opening`),
       support: `Cutoffs open up to ${told(CUTOFF_TOLERANCE, 'temperature difference', units)} early. ${winding}`,
     }
   if (classMargin < CLOSE_TO_CLASS)
     return {
       verdict: 'Barely',
-      sentence: `Barely. It lasts the ${whole(figures)}, but the winding comes within ${told(Math.max(1, classMargin), 'temperature difference', units)} of its class limit, ${AS_GIVEN}.`,
+      sentence: `Barely. It lasts the ${whole(figures)}, but the winding comes within ${under(classMargin)} of its class limit, ${AS_GIVEN}.`,
+      short: short('Barely', `winding ${under(classMargin)} from its limit`),
       support: `It gets to ${told(hottestWindingC.value, 'temperature', units)}. ${cutoffMargin === null ? 'No cutoff guards it.' : 'The cutoff never opens.'}`,
     }
   if (cutoffMargin === null)
     return {
       verdict: 'Yes',
       sentence: `Yes. The winding gets to ${told(hottestWindingC.value, 'temperature', units)} and no further, ${AS_GIVEN}.`,
+      short: short('Yes', `winding gets to ${told(hottestWindingC.value, 'temperature', units)}`),
       support: `${winding} No cutoff guards it.`,
     }
   return {
     verdict: 'Yes',
     sentence: `Yes. The cutoff gets to ${settled} and never opens, ${AS_GIVEN}.`,
+    short: short('Yes', `cutoff gets to ${settled}`),
     support: winding,
   }
 }

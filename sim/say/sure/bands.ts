@@ -24,9 +24,15 @@ export function timeWords(t: number, { low, high }: SureBand): { when: string; l
 }
 
 /** "76 °C, likely between 66 and 91". */
-export function heatWords(value: number, { low, high }: SureBand, units: Units): string {
+export function heatWords(value: number, band: SureBand, units: Units): string {
+  const likely = heatLikely(value, band, units)
+  return `${told(value, 'temperature', units)}${likely === '' ? '' : `, ${likely}`}`
+}
+
+/** "likely between 66 and 91"; '' where no band is left. */
+export function heatLikely(value: number, { low, high }: SureBand, units: Units): string {
   const [from, to] = [low ?? value, high ?? value].map((each) => show(each, 'temperature', units).number)
-  return `${told(value, 'temperature', units)}${from === to ? '' : `, likely between ${from} and ${to}`}`
+  return from === to ? '' : `likely between ${from} and ${to}`
 }
 
 /** "15 to 39 min", "from 40 min, or never", "never": a band of times for a chart or a table. */

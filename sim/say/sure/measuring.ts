@@ -54,15 +54,17 @@ const BENCH: Readonly<
 /** A measurement in words. `settling.reads`: what it would show if all were as given. */
 export function measureWords({ kind, phase, reads }: Settling, job: Job, units: Units): Measuring {
   if (kind === 'current') {
-    const { cut, ...step } = job.duty.phases[phase ?? 0]
-    const name = step.name.trim() || `step ${(phase ?? 0) + 1}`
+    // A current is of a step.
+    const index = Number(phase)
+    const { cut, ...step } = job.duty.phases[index]
+    const name = step.name.trim() || `step ${index + 1}`
     const input = cut.kind === 'power' ? 'power' : cut.kind === 'fan' ? 'fanTorque' : 'torque'
     return {
       title: `Current during ${name}`,
       what: `the current during ${name}`,
-      how: `Clamp on one motor lead, on DC, for a full minute. The torque as given makes about ${told(reads, 'current', units)}: change it in proportion.`,
+      how: `Clamp on one motor lead, on DC, for a full minute. The ${input === 'power' ? 'power' : 'torque'} as given makes about ${told(reads, 'current', units)}: change it in proportion.`,
       bench: false,
-      path: `duty.phases.${phase}.${input}`,
+      path: `duty.phases.${index}.${input}`,
     }
   }
   if (kind === 'air')

@@ -2,7 +2,7 @@
 import { parseQuantity, toUnit } from '../../quantity.ts'
 import { nearest } from '../../nearest.ts'
 import type { Problem } from '../../problem.ts'
-import { readField } from '../../reading.ts'
+import { type ChoiceField, type QuantityField, readField } from '../../reading.ts'
 import { givenAt, type Input, inputAt, inputsOf, type Scenario } from '../../scenario.ts'
 
 export interface Axis {
@@ -17,8 +17,10 @@ const LEAST_VALUES = 2
 
 /** Axes are numbers and choices that a run depends on, named by paths that are there. */
 const NO_AXIS = /^(name|about|format|variants|bench)\b|\.name$/
-export const mayBeAxis = ({ path, field }: Pick<Input, 'path' | 'field'>): boolean =>
-  field.kind !== 'text' && !NO_AXIS.test(path)
+export const mayBeAxis = (input: Input): input is Varied =>
+  input.field.kind !== 'text' && !NO_AXIS.test(input.path)
+
+type Varied = Input & { readonly field: QuantityField | ChoiceField }
 
 /** The axis "from..to" of `count` even steps, "a, b, c", or all words of a choice where nothing is said; or what is amiss. */
 export function axisOf(
@@ -44,7 +46,10 @@ export function axisOf(
   const texts = textsOf(input, range, count)
   if (typeof texts === 'string') return no(texts, like(input))
   if (texts.length < LEAST_VALUES || texts.length > MOST_VALUES)
-    return no(`${texts.length} values make no axis.`, `From ${LEAST_VALUES} to ${MOST_VALUES}.`)
+    return no(
+      `${texts.length === 1 ? '1 value makes' : `${texts.length} values make`} no axis.`,
+      `From ${LEAST_VALUES} to ${MOST_VALUES}.`,
+    )
   for (const text of texts) {
     const reading = readField(input.field, text)
     if (!reading.ok) return no(reading.wrong, reading.wouldDo)
@@ -58,16 +63,13 @@ const hasPlace = (scenario: Scenario, path: string): boolean => {
   return !item || givenAt(scenario, item[1]) !== undefined
 }
 
-const like = ({ field }: Input): string =>
+const like = ({ field }: Varied): string =>
   field.kind === 'quantity'
     ? `A range such as ${field.low}..${field.high}, or values with commas between.`
-    : field.kind === 'choice'
-      ? `Of these, with commas between: ${Object.keys(field.options).join(', ')}.`
-      : ''
+    : `Of these, with commas between: ${Object.keys(field.options).join(', ')}.`
 
 /** The texts of a range or a list; or what is wrong with it. */
-function textsOf({ field }: Input, range: string | null, count: number): readonly string[] | string {
-  if (field.kind === 'text') return 'Words are no axis.'
+function textsOf({ field }: Varied, range: string | null, count: number): readonly string[] | string {
   if (range === null)
     return field.kind === 'choice' ? Object.keys(field.options) : 'No range is given for it.'
   const ends = range.split('..').map((end) => end.trim())

@@ -6,7 +6,7 @@ import type { Doubted, Where } from './doubted.ts'
 /** What is asked of a job: the more, the better. */
 export type Asked = (job: Job) => Generator<Progress, number>
 
-/** A doubt that stops the job from being one, or its answer from being one, takes away so many times the worst other. */
+/** A doubt that stops the answer from being one takes away so many times the worst other. */
 const BROKEN = 1
 
 /**
@@ -19,9 +19,7 @@ const BROKEN = 1
 export function* carefulJobs(
   doubts: Doubted,
   asked: readonly Asked[],
-): Generator<Progress, readonly { readonly job: Job; readonly where: Where }[] | null> {
-  const base = doubts.at(new Map())
-  if (!base) return null
+): Generator<Progress, readonly { readonly job: Job; readonly where: Where }[]> {
   const told = function* <T>(work: Generator<Progress, T>, n: number): Generator<Progress, T> {
     for (;;) {
       const next = work.next()
@@ -30,7 +28,7 @@ export function* carefulJobs(
     }
   }
   const first: number[] = []
-  for (const question of asked) first.push(yield* told(question(base), 0))
+  for (const question of asked) first.push(yield* told(question(doubts.job), 0))
   const shares: { name: string; side: number; lost: number }[][] = asked.map(() => [])
   for (const [n, name] of doubts.names.entries()) {
     const ends = [-1, 1].map((side) => ({ side, job: doubts.at(new Map([[name, side]])) }))
@@ -55,6 +53,6 @@ export function* carefulJobs(
     const where: Where = new Map(
       norm > 0 ? finite.map(({ name, side, lost }) => [name, (side * lost) / norm]) : [],
     )
-    return { job: doubts.at(where) ?? base, where }
+    return { job: doubts.at(where) ?? doubts.job, where }
   })
 }

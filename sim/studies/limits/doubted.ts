@@ -13,6 +13,8 @@ import { inputsOf, type Scenario, withChange } from '../../scenario.ts'
 export type Where = ReadonlyMap<string, number>
 
 export interface Doubted {
+  /** The job with nothing off. */
+  readonly job: Job
   readonly names: readonly string[]
   /** The job there; null where the readings make none. */
   at(where: Where): Job | null
@@ -62,6 +64,7 @@ export function doubted(scenario: Scenario, reading: Accepted, as: (job: Job) =>
   const written = writtenDoubts(scenario)
   const readings: readonly Doubt[] = doubtsOf(reading.motor)
   return {
+    job: as(reading.job),
     names: [...written, ...readings].map(({ name }) => name),
     at(where) {
       const off = (name: string) => where.get(name) ?? 0

@@ -10,10 +10,8 @@ interface Rule {
   readonly path: RegExp
   /** Low and high 8 in 10 about a value, where nobody measured it; null: no doubt. */
   readonly usual: (value: number, fields: ReadScenario, path: string) => readonly [number, number] | null
-  /** The same where the source says "measured". */
-  readonly measured: (value: number) => readonly [number, number]
-  /** Only while the file leaves the input to its usual value. */
-  readonly leftOut?: true
+  /** The same where the source says "measured"; null: in doubt only while the file leaves it to its usual value. */
+  readonly measured: ((value: number) => readonly [number, number]) | null
 }
 
 const times = (share: number) => (value: number) => [value * (1 - share), value * (1 + share)] as const
@@ -36,28 +34,24 @@ const RULES: readonly Rule[] = [
   {
     path: /^heat\.airflow$/,
     usual: (v, { heat }) => (heat.cooling === 'blower' ? times(0.3)(v) : null),
-    measured: times(0.1),
-    leftOut: true,
+    measured: null,
   },
   {
     path: /^heat\.stir$/,
     usual: (_, { heat }) => (heat.cooling === 'none' ? [0.1, 0.3] : null),
-    measured: times(0.1),
-    leftOut: true,
+    measured: null,
   },
   { path: /^belt\.efficiency$/, usual: loss(1.5), measured: loss(1.1) },
   { path: /^machine\.drag$/, usual: times(0.3), measured: times(0.1) },
   {
     path: /^heat\.fanExponent$/,
     usual: (_, fields) => (stirred(fields) ? [0.6, 0.9] : null),
-    measured: times(0.05),
-    leftOut: true,
+    measured: null,
   },
   {
     path: /^heat\.(frictionShare|brushShare)$/,
     usual: between(0.3, 0.7),
-    measured: times(0.1),
-    leftOut: true,
+    measured: null,
   },
   { path: /^cutoff\.reclosesAt$/, usual: about(15), measured: about(3) },
 ]
@@ -66,24 +60,25 @@ const MEASURED = /^measured\b/i
 
 /** The band of an input that stands in the job; null where there is no doubt about it. */
 function bandOf(
-  { path, field, source, usual, ...input }: Input,
+  { path, source, usual, ...input }: Input,
+  field: QuantityField,
   value: number,
   fields: ReadScenario,
 ): Band | null {
-  if (field.kind !== 'quantity') return null
   const { low: least, high: most } = boundsOf(field)
   const whole = (low: number, high: number): Band | null =>
     high > low ? { value, low: Math.max(least, low), high: Math.min(most, high), least, most } : null
   if (input.low !== null || input.high !== null) {
     const end = (text: string | null) => {
-      const reading = text === null ? null : readQuantity(field as QuantityField, text)
+      const reading = text === null ? null : readQuantity(field, text)
       return reading?.ok ? reading.value : value
     }
     return whole(end(input.low), end(input.high))
   }
   const rule = RULES.find((each) => each.path.test(path))
-  if (!rule || value === 0 || (rule.leftOut && !usual)) return null
-  const ends = MEASURED.test(source ?? '') ? rule.measured(value) : rule.usual(value, fields, path)
+  if (!rule || value === 0 || (rule.measured === null && !usual)) return null
+  const ends =
+    rule.measured && MEASURED.test(source ?? '') ? rule.measured(value) : rule.usual(value, fields, path)
   return ends && whole(...ends)
 }
 
@@ -100,9 +95,10 @@ export function inputDoubts(scenario: Scenario, fields: ReadScenario): Doubt[] {
     .filter(({ path }) => !open.test(path))
     .sort((a, b) => order(a.path) - order(b.path))
     .flatMap((input): Doubt[] => {
-      const { path } = input
+      const { path, field } = input
       const value = givenAt(fields, path)
-      const band = typeof value === 'number' ? bandOf(input, value, fields) : null
+      const band =
+        field.kind === 'quantity' && typeof value === 'number' ? bandOf(input, field, value, fields) : null
       if (!band) return []
       const at: Doubt['at'] = (draft, where) => {
         const next = withInput(draft, path, () => placeIn(band, where))

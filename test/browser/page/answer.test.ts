@@ -77,7 +77,7 @@ it('a long job tells its progress, leaves the page free, and gives up when told,
   // The page goes on meanwhile: the scrubber moves, the theme turns.
   await page.getByRole('button', { name: 'Dark' }).click()
   expect(await page.evaluate(() => document.documentElement.dataset.theme)).toBe('dark')
-  await page.locator('page-notes').getByRole('button', { name: 'Cancel' }).click()
+  await page.locator('working-note').getByRole('button', { name: 'Cancel' }).click()
   await page.getByText('Stopped. Previous result kept.').waitFor()
   expect(await figures(page)).toBe(before)
   await enter(page, 'Repeat for', '2 h')

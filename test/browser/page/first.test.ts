@@ -37,7 +37,7 @@ it('what the first answer loads, and the whole site, keep to their weight; the a
   await page.route(/\/assets\/.*\.js$/, (route) =>
     first.has(`assets/${route.request().url().split('/').pop()}`) ? route.continue() : route.abort(),
   )
-  await page.goto(site.url)
+  await page.goto(site.demo)
   await expect.poll(() => sentence(page), { timeout: 60_000 }).not.toBe('')
   expect(await page.locator('#B').count()).toBe(0)
   await page.context().close()
@@ -82,7 +82,7 @@ it.each([1440, 390])('nothing moves after the first answer, %i px wide', async (
       }
     }).observe({ type: 'layout-shift', buffered: true })
   })
-  await page.goto(site.url)
+  await page.goto(site.demo)
   await expect.poll(() => sentence(page), { timeout: 60_000 }).not.toBe('')
   await page.locator('variants-zone td').first().waitFor({ timeout: 30_000 })
   await settled(page)

@@ -77,7 +77,7 @@ it('a whole walk asks no other host for anything, within a policy that lets no s
   const watched = await site.newPage()
   const { page } = watched
   await watch(page)
-  await page.goto(site.url)
+  await page.goto(site.demo)
   await expect.poll(() => sentence(page), { timeout: 30_000 }).not.toBe('')
   await walk(watched)
   const licences = await page.evaluate(async () => {

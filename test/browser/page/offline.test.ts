@@ -98,7 +98,7 @@ const visited = async () => {
   plain.serve(site)
   const context = await browser.newContext()
   const page = await context.newPage()
-  await page.goto(url)
+  await page.goto(`${url}#demo=appleMill`)
   await answered(page)
   await page.evaluate(() => navigator.serviceWorker.ready)
   await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state)).toBe('activated')
@@ -140,7 +140,7 @@ it('after one visit everything is there with the network off: the answer, zones 
   expect(failed).toEqual([])
 
   // By the name of the file and with a query, too; what is not part of the site stays the network's.
-  await page.goto(`${url}index.html?from=bench`)
+  await page.goto(`${url}index.html?from=bench#demo=appleMill`)
   await answered(page)
   await page.context().close()
 })
@@ -177,7 +177,7 @@ it('keeps the site and nothing else, under the address it stands at', async () =
 it('a new version is offered, not forced: an open page stays as it is until it is asked for', async () => {
   const page = await visited()
   const other = await page.context().newPage()
-  await other.goto(url)
+  await other.goto(`${url}#demo=appleMill`)
   await answered(other)
   const [first] = await cacheNames(page)
 

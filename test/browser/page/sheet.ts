@@ -17,11 +17,11 @@ export const sentence = (page: Page): Promise<string> =>
 export const figures = async (page: Page): Promise<string> =>
   (await page.locator('answer-zone dl.numbers').textContent()) ?? ''
 
-/** Opens the page and waits for its first answer, and for the charts. */
+/** Opens the example and waits for its first answer, and for the charts. */
 export async function opened(site: Site, view?: View): Promise<Watched> {
   const watched = await site.newPage(view)
   const { page } = watched
-  await page.goto(site.url)
+  await page.goto(site.demo)
   await expect.poll(() => sentence(page), { timeout: 30_000 }).not.toBe('')
   await page.locator('variants-zone td').first().waitFor({ timeout: 30_000 })
   await settled(page)
@@ -33,7 +33,7 @@ export async function settled(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('variants-zone td', { hasText: '…' }).count(), { timeout: 30_000 })
     .toBe(0)
-  await expect.poll(() => page.locator('page-notes .working').count(), { timeout: 60_000 }).toBe(0)
+  await expect.poll(() => page.locator('working-note .one').count(), { timeout: 60_000 }).toBe(0)
   await expect
     .poll(() => page.locator('variants-zone .pending:not(:has(.bad))').count(), { timeout: 60_000 })
     .toBe(0)

@@ -20,9 +20,12 @@ it('the sentence says so until the samples are in, and rounds to the doubt then'
   expect(await sentence(page)).toMatch(
     /^No\. The cutoff opens \d+ min into the job, likely between .+ and .+\.$/,
   )
-  // The strip at a phone's foot says the same.
-  const strip = await page.locator('answer-strip strong').textContent()
-  expect(strip?.replaceAll('\u00a0', ' ')).toBe(await sentence(page))
+  // The strip at a phone's foot says the same, in short.
+  const [, at, likely] = /opens (.+) into the job, (.+)\.$/.exec(await sentence(page))!
+  const strip = await page.locator('answer-strip p').textContent()
+  expect(strip?.replaceAll('\u00a0', ' ')).toBe(
+    `No · opens after ${at}${likely.replace('between ', '').replace(' and ', ' to ')}`,
+  )
   await page.getByRole('button', { name: 'Show as table: When it fails' }).click()
   expect(
     await page.getByRole('region', { name: 'How sure, table' }).locator('tbody tr').count(),

@@ -5,7 +5,7 @@ export const station = (name: string) => (page: Page) =>
   page.getByRole('button', { name: `Change: ${name}` }).click()
 
 export const enter = async (page: Page, label: string, text: string) => {
-  const box = page.getByLabel(label, { exact: true })
+  const box = page.getByLabel(label, { exact: true }).first()
   await box.fill(text)
   await box.press('Enter')
 }

@@ -135,7 +135,10 @@ export const PAGE_SHOTS: readonly Shot[] = [
     name: '38-two-stages-phone',
     view: phone,
     part: 'drive-line',
-    act: (page) => page.getByLabel('Job on the sheet').selectOption({ label: 'Steel-cutting band saw' }),
+    async act(page) {
+      await page.getByRole('button', { name: 'Menu' }).click()
+      await page.getByLabel('Job on the sheet').selectOption({ label: 'Steel-cutting band saw' })
+    },
   },
   {
     name: '20-error',
@@ -242,5 +245,8 @@ export const PAGE_SHOTS: readonly Shot[] = [
     view: desktop,
     act: (page) => page.getByLabel('Job on the sheet').selectOption({ index: 1 }),
   },
+  { name: '07-first-run', view: desktop, empty: true },
+  { name: '08-first-run-dark', view: { ...desktop, dark: true }, empty: true },
+  { name: '09-first-run-phone', view: phone, empty: true },
   { name: '75-belt-panel-metric', view: desktop, part: '#A', act: metricBelt },
 ]

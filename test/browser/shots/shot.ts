@@ -8,6 +8,8 @@ export interface Shot {
   /** What brings the page into the state; then a part of it, or the whole sheet, is photographed. */
   act?(page: Page): Promise<unknown>
   readonly part?: string
+  /** Nothing is opened: the empty sheet. */
+  readonly empty?: boolean
   /** Only what the window shows, from its top. */
   readonly window?: boolean
 }

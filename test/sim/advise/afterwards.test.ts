@@ -17,11 +17,12 @@ it('is quiet where all is well', () => {
   expect(adviceLines(adviceWords(advice, US))).toEqual([`  ${ALL_WELL}`])
 })
 
-it('what another cure makes an end of stands after it, as urgent as it, and offers no second cure but for hands', () => {
+it('what hurts people or may stands first; what another cure makes an end of stands after it and offers no second cure but for hands', () => {
   const { findings } = adviceOf(wellMade('appleMill', { 'heat.cooling': 'none', 'duty.repeatFor': '90 min' }))
-  const [fan, restarts, late] = findings
-  expect([fan.name, fan.severity, fan.after]).toEqual(['fanMissing', 'danger', null])
-  expect([restarts.name, restarts.after]).toEqual(['restarts', 'fanMissing'])
+  const [restarts, earth, fan, late] = findings
+  expect([fan.name, fan.severity, fan.after]).toEqual(['fanMissing', 'damage', null])
+  expect([restarts.name, restarts.severity, restarts.after]).toEqual(['restarts', 'danger', 'fanMissing'])
+  expect([earth.name, earth.severity]).toEqual(['earthUnknown', 'unknown'])
   expect(restarts.cures.map(({ changes }) => changes)).toEqual([{ 'cutoff.leads': 'no-volt release' }])
   expect(restarts.cures[0].outcome!.openFor).toBeNull()
   expect([late.name, late.after, late.cures]).toEqual(['lateCutoff', 'fanMissing', []])
@@ -42,6 +43,24 @@ it('what to measure is said where a guess decides, and not where it is measured 
   expect(names(near, true)).toContain('doubt')
   expect(names(near)).not.toContain('doubt')
   expect(names(wellMade('appleMill', { ...SHORT, 'heat.cooling': 'blower' }), true)).not.toContain('doubt')
+})
+
+it('no danger, and no earth that nobody knows of, is left out of the few that are told', () => {
+  const { findings, ...rest } = adviceOf(
+    wellMade('appleMill', {
+      'heat.cooling': 'none',
+      'duty.repeatFor': '90 min',
+      'rotor.flywheel': '0.006 kg·m²',
+      'bench.flywheelDiameter': '500 mm',
+    }),
+  )
+  const told = adviceWords({ findings, ...rest }, US)
+  const perilous = told.filter(({ severity }) => severity === 'danger' || severity === 'unknown')
+  expect(perilous.length).toBe(3)
+  const lines = adviceLines(told, 1).join('\n')
+  for (const { headline } of perilous) expect(lines).toContain(headline)
+  expect(lines).not.toContain(told[3].headline)
+  expect(lines).toContain(`and ${told.length - 3} more;`)
 })
 
 it('a cure that is found leaves no motor too small', () => {

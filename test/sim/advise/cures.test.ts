@@ -33,7 +33,11 @@ describe.each(HOT)('%s', (name, changes) => {
 })
 
 it('underVolts: the speed asked is missed before, and reached after, in the one-page plant', () => {
-  const scenario = wellMade('appleMill', { 'supply.volts': '36 V', 'duty.repeatFor': '8 min' })
+  const scenario = wellMade('appleMill', {
+    'supply.volts': '36 V',
+    'supply.earth': 'yes',
+    'duty.repeatFor': '8 min',
+  })
   const { cures } = adviceOf(scenario).findings[0]
   const speeds = (one: typeof scenario) =>
     twin(jobOf(one), 60, [55]).samples[0][1] / (jobOf(one).duty.phases[0].speed * 4)
@@ -83,6 +87,7 @@ it('a step of the pulleys that does it is offered before anything is bought', ()
     'belt.machinePulley': '5 in',
     'belt.steps': [{ driving: '2 in', driven: '11 in' }],
     'duty.repeatFor': '26 min',
+    'supply.earth': 'yes',
   })
   const { findings } = adviceOf(scenario)
   expect(findings[0].name).toBe('range')
@@ -93,6 +98,7 @@ it('a step of the pulleys that does it is offered before anything is bought', ()
     'belt.steps': [{ driving: '2.5 in', driven: '5 in' }],
     'belt.step': '2',
     'duty.repeatFor': '26 min',
+    'supply.earth': 'yes',
   })
   const bought = adviceOf(onStep).findings[0].cures.find(({ levers }) => levers[0].endsWith('reduction'))!
   expect(bought.outcome!.ratio).toBeGreaterThan(2.2)

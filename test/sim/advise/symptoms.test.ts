@@ -5,7 +5,7 @@ import { find } from '../../../sim/advise/find.ts'
 import { diagnose } from '../../../sim/advise/symptoms.ts'
 import { CANDIDATES, type Cause } from '../../../sim/advise/symptoms/causes.ts'
 import { type Symptom, SYMPTOMS, symptomOf } from '../../../sim/advise/symptoms/names.ts'
-import { CAUSES, SYMPTOM_WORDS, symptomLines, worthALine } from '../../../sim/say/symptoms.ts'
+import { CAUSES, HANDS_OFF, SYMPTOM_WORDS, symptomLines, worthALine } from '../../../sim/say/symptoms.ts'
 import type { Changes } from '../../jobs.ts'
 import { caseOf, wellMade } from './cases.ts'
 
@@ -35,6 +35,8 @@ const PRACTICE: readonly (readonly [string, Changes, boolean, Cause])[] = [
   ['blows the fuse', SHORT, false, 'device'],
   ['too hot to touch in a minute', SHORT, false, 'shorted'],
   ['too hot to touch in a minute', { ...SHORT, ...HELD }, true, 'work'],
+  ['trips after 5 minutes', { ...SHORT, 'cutoff.leads': 'not connected' }, false, 'breaker'],
+  ['trips', { ...SHORT, 'cutoff.leads': 'not connected', 'supply.breaker': '4 A' }, true, 'outlet'],
   ['hums and will not start', { ...SHORT, 'supply.kind': 'ac' }, true, 'ac'],
   ['hums and will not start', SHORT, false, 'jam'],
 ]
@@ -51,8 +53,9 @@ describe.each(PRACTICE)('%s', (words, changes, explained, cause) => {
     expect(found.explained).toBe(explained)
     expect(found.suspects[0].cause).toBe(cause)
     expect(found.suspects.reduce((sum, { share }) => sum + share, 0)).toBeCloseTo(1, 12)
-    const [, verdict, firstLine] = symptomLines(found, { system: 'us', temperature: '°C' })
+    const [, verdict, handsOff, firstLine] = symptomLines(found, { system: 'us', temperature: '°C' })
     expect(verdict).toContain(explained ? 'The load explains it:' : 'A fault, not the load:')
+    expect(handsOff).toContain(HANDS_OFF)
     expect(firstLine).toContain(CAUSES[cause].test)
   })
 })
@@ -88,6 +91,22 @@ it.each([
   ['smokes', 'burns', null],
 ] as const)('“%s”', (words, symptom, after) => {
   expect(symptomOf(words)).toEqual({ symptom, after })
+})
+
+it('a person’s own time is told back; with loose leads no cutoff is blamed', () => {
+  const found = diagnosed('trips after 5 minutes', { ...SHORT, 'cutoff.leads': 'not connected' })
+  const lines = symptomLines(found, { system: 'us', temperature: '°C' }).join('\n').replaceAll('\u00a0', ' ')
+  expect(lines).toMatch(/^It trips after 5 min\n/)
+  expect(lines).toContain('its cutoff stops nothing')
+  expect(found.suspects.map(({ cause }) => cause)).not.toContain('switch')
+  expect(diagnosed('trips after 5 minutes', SHORT).suspects.map(({ cause }) => cause)).toContain('switch')
+})
+
+it('a shock is never the load’s: off first, then the earth', () => {
+  const found = diagnosed('I get a shock from the frame', SHORT)
+  expect([found.symptom, found.explained, found.suspects[0].cause]).toEqual(['shocks', null, 'earth'])
+  // √2 × 1.1 × 120 V = 186.7 V, by hand.
+  expect(symptomLines(found, { system: 'us', temperature: '°C' })[1]).toMatch(/Switch off, unplug.* 187/)
 })
 
 it('words that name no symptom are none', () => {

@@ -27,6 +27,14 @@ describe('O09, an open belt', () => {
     near(approximate - beltLength(d, D, C), answers.approx_minus_exact_mm / 1000, 1e-8)
     near(approximate, answers.L_approx_mm / 1000, 1e-11)
   })
+  it('just round pulleys that touch it has them touch; shorter, it goes round nothing', () => {
+    const touching = beltLength(d, D, leastCentres(d, D))
+    expect(centresFor(touching, d, D)).toBe((d + D) / 2)
+    expect(centresFor(touching * (1 - 1e-9), d, D)).toBeNull()
+    near(centresFor(touching * (1 + 1e-9), d, D)!, (d + D) / 2, 1e-6)
+    // However long, it comes near half its own length.
+    near(centresFor(1000, d, D)!, 500, 1e-3)
+  })
   it('wraps its small pulley', () => {
     near(smallWrap(d, D, C), degrees(answers.wrap_small_deg), 1e-11)
     near(2 * Math.PI - smallWrap(D, d, C), degrees(answers.wrap_large_deg), 1e-11)

@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest'
 import { classLimitC } from '../../../sim/handbook/insulation.ts'
 import { fromUnit } from '../../../sim/quantity.ts'
-import { dutyTorque } from '../../../sim/rival/duty.ts'
+import { cuts, dutyTorque } from '../../../sim/rival/duty.ts'
 import { finish, run } from '../../../sim/run.ts'
 import { allDayTorque } from '../../../sim/steady/allDay.ts'
 import { shortTimeTorque } from '../../../sim/steady/shortTime.ts'
-import { job } from '../../jobs.ts'
+import { type Changes, job } from '../../jobs.ts'
 import { near } from '../physics/lab.ts'
 
 const SPEED = fromUnit(350, 'rpm')
@@ -41,6 +41,33 @@ it('rest is worth torque, more rest more, up to what amps allow', () => {
   })
   const { parts } = job({})
   expect(torques[3]).toBeLessThanOrEqual(1.0001 * shortTimeTorque(parts, SPEED, 300).torque)
+})
+
+it('a job that ends with its first work never comes to its rest; seconds of it are what amps allow', () => {
+  const { parts } = job({})
+  near(most({ duty: duty('5 min', '3 min', '5 min') }), shortTimeTorque(parts, SPEED, 300).torque, 5e-4)
+  near(most({ duty: duty('1 s', '1 h', '1 s') }), shortTimeTorque(parts, SPEED, 1).torque, 1e-3)
+  expect(shortTimeTorque(parts, SPEED, 1).limit).toBe('current')
+})
+
+it('a step cuts by torque, power or a fan’s torque, or by its surges alone; at no speed it cuts nothing', () => {
+  const cutsOf = (step: Changes) =>
+    cuts(job({ 'duty.phases': [{ name: 'x', lasts: '1 min', speed: '350 rpm', ...step }] }).duty.phases[0])
+  expect(
+    [{ torque: '1 N·m' }, { power: '10 W' }, { fanTorque: '1 N·m' }].map((step) => [
+      cutsOf(step),
+      cutsOf({
+        ...step,
+        ...Object.fromEntries(Object.keys(step).map((key) => [key, key === 'power' ? '0 W' : '0 N·m'])),
+      }),
+    ]),
+  ).toEqual([
+    [true, false],
+    [true, false],
+    [true, false],
+  ])
+  expect(cutsOf({ surge: { torque: '2 N·m', every: '10 s', lasts: '1 s' } })).toBe(true)
+  expect(cutsOf({ torque: '1 N·m', speed: '0 rpm' })).toBe(false)
 })
 
 describe('whole runs of the plant with 3 % less and 3 % more, on either side of the limit', () => {

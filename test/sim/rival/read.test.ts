@@ -1,5 +1,7 @@
 // What the reader of the old motor refuses, and where it says so.
 import { expect, it } from 'vitest'
+import type { GivenRival } from '../../../sim/rival/fields.ts'
+import { readRival } from '../../../sim/rival/read.ts'
 import { induction, oldMotor, refused } from './old.ts'
 
 const AC = { power: '1 hp', speed: '1725 rpm' }
@@ -12,6 +14,17 @@ it('power and speed must be given, and names must be known', () => {
   expect(refused({ ...AC, servicefactor: '1.2' })).toEqual({ servicefactor: 'No input has this name.' })
   expect(refused({ ...AC, power: '1 horse' })).toHaveProperty('power')
   expect(refused({ ...AC, kind: 'steam' })).toHaveProperty('kind')
+})
+
+it('what would do: the name that is near, or all of them; the range of what is missing', () => {
+  const wouldDo = (given: object) => {
+    const reading = readRival(given as GivenRival)
+    return reading.ok ? [] : reading.problems.map((problem) => problem.wouldDo)
+  }
+  expect(wouldDo({ ...AC, sped: '1725 rpm' })).toEqual(['Did you mean "speed"?'])
+  expect(wouldDo({ ...AC, xxxxxxxx: '1' })[0]).toMatch(/^Known here: volts, .*, kind, mains, .*\.$/)
+  expect(wouldDo({ ...AC, power: undefined })).toEqual(['Between 20 W and 15 kW.'])
+  expect(wouldDo({ ...AC, steps: [5] })).toEqual(['A list of steps, each with two pulleys.'])
 })
 
 it('a speed that no loaded AC motor has', () => {

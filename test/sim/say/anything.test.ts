@@ -13,6 +13,7 @@ import { STATIONS, type Station, stationRows } from '../../../sim/say/stations.t
 import { inputsOf, schemaAt, withChange } from '../../../sim/scenario.ts'
 import { parseQuantity, toUnit } from '../../../sim/quantity.ts'
 import { DEMOS, scenario } from '../../jobs.ts'
+import { agrees } from './short.ts'
 import { FAHRENHEIT, METRIC, US } from './units.ts'
 
 /** A demonstration with a dozen of its inputs moved: quantities up to five times either way, choices at will. */
@@ -79,7 +80,8 @@ it('no sentence of any of them holds NaN, undefined or Infinity', () => {
           ),
         ].join('\n')
         expect(told).not.toMatch(/NaN|undefined|Infinity|null|\[object/)
-        const { sentence, support } = answerOf(job, figures, units)
+        const { sentence, support, short } = answerOf(job, figures, units)
+        agrees(short, `${sentence} ${support}`)
         expect(sentence).toMatch(/^(Yes|No|Barely)\b.+\.$/)
         expect(support).toMatch(/\.$/)
         // Never more than three significant digits in an answer.

@@ -4,6 +4,7 @@ import type { FigureName } from '../../../sim/studies/figures.ts'
 import { FIGURE_NAMES } from '../../../sim/studies/figures.ts'
 import type { GridPoint, GridSpec, Trouble } from '../../../sim/studies/grid.ts'
 import {
+  axisNumber,
   axisWords,
   cellSentence,
   cellWords,
@@ -14,7 +15,7 @@ import {
   valueWords,
 } from '../../../sim/say/grid.ts'
 import { scenario } from '../../jobs.ts'
-import { METRIC, US } from './units.ts'
+import { FAHRENHEIT, METRIC, US } from './units.ts'
 
 const given = scenario()
 const spec: GridSpec = {
@@ -45,6 +46,29 @@ it('names axes, a step by its name, choices by their words', () => {
   expect(plain(crossingName(given, { 'belt.machinePulley': '8 in', 'heat.air': '30 °C' }))).toBe(
     'Machine pulley 8 in, air around the motor 30 °C',
   )
+})
+
+it('what is no longer there keeps its path or its text; a step without a name has its number', () => {
+  // The step names no cut any more.
+  expect(axisWords(given, 'duty.phases.1.cut.depth')).toBe('duty.phases.1.cut.depth, rest')
+  expect(axisWords(given, 'heat.nothing')).toBe('heat.nothing')
+  expect(axisWords(scenario({ 'duty.phases.1.name': ' ' }), 'duty.phases.1.lasts')).toBe('Lasts, step 2')
+  expect(valueWords(given, 'heat.cooling', 'breeze')).toBe('breeze')
+  expect(crossingName(given, { 'heat.nothing': null })).toBe('heat.nothing ')
+})
+
+it('places an axis by number, and a choice nowhere', () => {
+  expect(axisNumber(given, 'heat.air', '104 °F')).toBeCloseTo(40, 9)
+  expect(axisNumber(given, 'heat.air', 'hot')).toBeNull()
+  expect(axisNumber(given, 'heat.cooling', 'none')).toBeNull()
+})
+
+it('says what a figure is in, where it is in anything', () => {
+  expect(figureWords('classMargin', US)).toBe('Left to the class limit, °C')
+  expect(figureWords('classMargin', FAHRENHEIT)).toBe('Left to the class limit, °F')
+  expect(figureWords('firstOpening', US)).toBe('Cutoff first opens at, min:s')
+  expect(figureWords('timesOpen', US)).toBe('Times the cutoff opens')
+  expect(plain(cellSentence('hottestWinding', points[0], FAHRENHEIT))).toBe('302 °F')
 })
 
 it('writes cells in the reader’s units, and words where there is no number', () => {

@@ -1,9 +1,11 @@
 // The words of a ratio study, on studies made up for them.
 import { describe, expect, it } from 'vitest'
 import { beltSentence, inward, presentSentence, windowSentence } from '../../../sim/say/ratio.ts'
-import { shownPoints } from '../../../sim/say/ratioReport.ts'
+import { ratioLines, shownPoints } from '../../../sim/say/ratioReport.ts'
+import { builtStages } from '../../../sim/drive/limits.ts'
 import type { RatioPoint, RatioStudy } from '../../../sim/studies/ratio.ts'
 import type { Fault } from '../../../sim/studies/ratio/trial.ts'
+import { job } from '../../jobs.ts'
 
 const units = { system: 'metric', temperature: '°C' } as const
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, ' ')
@@ -112,4 +114,52 @@ it('a table shows the present ratio and both edges, and of what crowds round an 
   const points = ratios.map((ratio) => point(ratio, []))
   const shown = shownPoints(study({ points, present: points[6], duty: window }))
   expect(shown.map(({ ratio }) => ratio)).toEqual([2, 3.62, 4, 5.68, 8])
+})
+
+it('a belt’s limits that no tried ratio shows are called its limits; a driven pulley is called driven', () => {
+  const none = study({ duty: window, points: [point(4, ['hot']), point(6, [])] })
+  expect(plain(windowSentence(none, units))).toBe(
+    'Ratios from 3.7 : 1 to 5.6 : 1 would do the job, but not with this belt in one stage: its limits are passed.',
+  )
+  const small = { kind: 'small driven', stage: 0, value: 0.05, limit: 0.071 } as const
+  expect(plain(beltSentence(small, 1, units))).toBe(
+    'The driven pulley, 50 mm, is under the 71 mm that this belt bends round for long.',
+  )
+})
+
+describe('the report of a made-up study', () => {
+  const lines = (changes: Partial<RatioStudy>) => ratioLines('Title', study(changes), units).map(plain)
+  const stage = builtStages(job().parts.belt, 100)[0]
+  const pair = (changes: Partial<RatioPoint>) => ({
+    ...{ driving: 0.0635, driven: 0.254, ratio: 4, length: null, centres: null, buys: 1, changes: {} },
+    trial: point(8, [], { hottestWindingC: 90, ...changes }),
+    variant: { name: 'x', changes: {} },
+  })
+
+  it('beside a jackshaft a pair is the last stage’s, and its ratio that of both', () => {
+    expect(lines({ pairs: [pair({ stages: [stage, stage] })] }).at(-1)).toBe(
+      '  Last stage 63.5 mm to 254 mm: 4 : 1 in both stages; hottest winding 90 °C, sag 10 %; one pulley to buy',
+    )
+    expect(lines({ pairs: [pair({ stages: [stage] })] }).at(-1)).toBe(
+      '  63.5 mm to 254 mm: 4 : 1; hottest winding 90 °C, sag 10 %; one pulley to buy',
+    )
+  })
+
+  it('where no speed was ever held there is no sag to tell', () => {
+    const never = point(4, [], { sag: null, slowest: null })
+    const told = lines({ present: never, points: [never], pairs: [pair({ sag: null })] })
+    expect(told.find((line) => line.includes('works') && line.startsWith('  4 : 1'))).toMatch(/ — {2,}100 °C/)
+    expect(told.at(-1)).toMatch(/; hottest winding 90 °C; one pulley to buy$/)
+  })
+
+  it('a step that does not do it says why, one that does what it comes to', () => {
+    const step = (n: number, faults: readonly Fault[]) => ({
+      ...{ driving: 0.05, driven: 0.1, step: n, inUse: n === 1, ratio: 2, length: 1, longer: 0 },
+      trial: point(2, faults),
+      variant: { name: 'x', changes: {} },
+    })
+    const told = lines({ steps: [step(1, ['opens', 'sags']), step(2, [])] })
+    expect(told).toContain('  Step 1 (in use): 50 mm to 100 mm, 2 : 1; the cutoff opens')
+    expect(told).toContain('  Step 2: 50 mm to 100 mm, 2 : 1; works; hottest winding 100 °C, sag 10 %')
+  })
 })

@@ -1,7 +1,7 @@
 // The report and the stations' rows: everything is in them, and names are only text.
 import { describe, expect, it } from 'vitest'
 import { judge } from '../../../sim/judge.ts'
-import { CAUTION, jobReport } from '../../../sim/say/report.ts'
+import { cautionOf, jobReport } from '../../../sim/say/report.ts'
 import { STATIONS, type Station, stationRows } from '../../../sim/say/stations.ts'
 import type { Units } from '../../../sim/say/units.ts'
 import { type Changes, type Demo, job, traceOf } from '../../jobs.ts'
@@ -24,7 +24,7 @@ describe('the report', () => {
       'What happens\n',
       'end of the job',
       'Worth a look\n  controller.compensation: It hunts. Turn it down.',
-      visible(CAUTION),
+      visible(cautionOf(given)),
     ])
       expect(text).toContain(part)
     expect(text).not.toMatch(/NaN|undefined|Infinity|—|\[object/)

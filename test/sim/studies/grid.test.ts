@@ -8,11 +8,19 @@ import { changesAt, type GridSpec, gridSpec } from '../../../sim/studies/grid.ts
 import { axisOf, spaced } from '../../../sim/studies/grid/axis.ts'
 import { countOf, points, stretchesOf } from '../../../sim/studies/points.ts'
 import { boundsOf } from '../../../sim/reading.ts'
-import { inputAt, inputsOf } from '../../../sim/scenario.ts'
+import { inputAt, inputsOf, type Scenario } from '../../../sim/scenario.ts'
 import { mayBeAxis } from '../../../sim/studies/grid/axis.ts'
 import { scenario } from '../../jobs.ts'
 
 const given = scenario({ 'duty.repeatFor': '40 min' })
+
+const gridOf = (whole: Scenario, x: readonly [string, string], y: readonly [string, string]): GridSpec => {
+  const [along, down] = [x, y].map(([path, range]) => axisOf(whole, path, range, 2))
+  if ('wrong' in along || 'wrong' in down) throw new Error(JSON.stringify([along, down]))
+  const spec = gridSpec(whole, undefined, along, down)
+  if ('ok' in spec) throw new Error('refused')
+  return spec
+}
 
 function grid(
   x: readonly [string, string | null, number?],
@@ -64,6 +72,32 @@ describe('a cell', () => {
     expect(found[2]).toMatchObject({ trouble: null })
   })
 
+  it('burnt is told for what it is', () => {
+    const bare = scenario({
+      'cutoff.fitted': 'none',
+      'controller.currentLimit': '40 A',
+      'duty.phases': [{ name: 'cut', lasts: '1 h', speed: '350 rpm', torque: '1 N·m' }],
+      'duty.repeatFor': '1 h',
+    })
+    const spec = gridOf(bare, ['duty.phases.0.torque', '1 N·m, 40 N·m'], ['heat.air', '10 °C, 20 °C'])
+    const [whole, hot] = finish(points<'grid'>(spec))
+    expect(whole).toMatchObject({ trouble: null })
+    expect(hot).toMatchObject({ trouble: 'burnt' })
+  })
+
+  it('of a job that rests nothing has a share of what is taken, and no speed is held', () => {
+    const rest = scenario({ 'duty.phases': [{ name: 'rest', lasts: '1 min' }], 'duty.repeatFor': '1 min' })
+    const [cold] = finish(
+      points<'grid'>(gridOf(rest, ['heat.air', '10 °C, 20 °C'], ['duty.repeatFor', '1 min, 2 min'])),
+    )
+    expect(cold.ok && cold.figures).toMatchObject({
+      energyTaken: 0,
+      efficiency: null,
+      slowest: null,
+      sag: null,
+    })
+  })
+
   it('tells its progress in points, forwards', () => {
     const spec = grid(['heat.air', '10..40 °C', 2], ['belt.machinePulley', '8in, 11in'])
     const told = [...points<'grid'>(spec)]
@@ -101,8 +135,14 @@ describe('an axis', () => {
     expect(wrong('heat.air', '40..10 °C')).toContain('does not rise')
     expect(wrong('heat.air', '10 in..40 in')).toContain('temperature')
     expect(wrong('heat.air', '10..400 °C')).toContain('°C')
-    expect(wrong('heat.air', '20 °C')).toContain('no axis')
-    expect(wrong('heat.air', '0..40 °C', 61)).toContain('no axis')
+    expect(wrong('heat.air', '20 °C')).toBe('1 value makes no axis. From 2 to 60.')
+    expect(wrong('heat.air', '0..40 °C', 61)).toBe('61 values make no axis. From 2 to 60.')
+    expect(wrong('heat.air', '0..20..40 °C')).toMatch(
+      /^"0\.\.20\.\.40 °C" is no range\. A range such as -30 °C\.\.70 °C, or/,
+    )
+    expect(wrong('heat.air', 'cold..40 °C')).toMatch(/^"cold" does not begin with a number\./)
+    expect(wrong('heat.cooling', ', ,')).toBe('0 values make no axis. From 2 to 60.')
+    expect(wrong('heat.colling', 'none, blower')).toContain('Did you mean heat.cooling?')
     expect(wrong('heat.cooling', 'none, breeze')).toContain('breeze')
   })
 
@@ -120,6 +160,18 @@ describe('an axis', () => {
       expect(axisOf(given, path, range, 2), path).toHaveProperty('texts')
       expect(inputAt(given, path)).not.toBeNull()
     }
+  })
+
+  it('a variant is put in first, and what the reader refuses is refused', () => {
+    const [x, y] = [
+      axisOf(given, 'heat.air', '10..40 °C', 3),
+      axisOf(given, 'belt.machinePulley', '8..9 in', 2),
+    ]
+    if ('wrong' in x || 'wrong' in y) throw new Error('no axis')
+    const at = (volts: string) => gridSpec(given, { name: 'other', changes: { 'supply.volts': volts } }, x, y)
+    const spec = at('100 V')
+    expect('study' in spec && inputAt(spec.scenario, 'supply.volts')?.text).toBe('100 V')
+    expect(at('12 furlongs')).toMatchObject({ ok: false, problems: [{ path: 'supply.volts' }] })
   })
 
   it('two of one input make no grid', () => {

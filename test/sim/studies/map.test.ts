@@ -1,17 +1,13 @@
-// The map: against direct runs (more of them in test/campaigns/map.ts) and 48 h of "never", monotone facts, closed forms, what it costs, and its marks.
+// The map: against direct runs (more of them in test/campaigns/map.ts) and 48 h of "never", monotone facts, closed forms.
 import { describe, expect, it } from 'vitest'
 import { finish, run } from '../../../sim/run.ts'
 import { mapColumn } from '../../../sim/studies/map/column.ts'
 import { warmingDrive } from '../../../sim/studies/map/drive.ts'
-import { mapMarks } from '../../../sim/studies/map/marks.ts'
 import { warming } from '../../../sim/studies/map/warming.ts'
-import { countOf, points, stretchesOf } from '../../../sim/studies/points.ts'
-import { heatMap, mapPoint, mapSpec } from '../../../sim/studies/map.ts'
+import { mapPoint } from '../../../sim/studies/map.ts'
 import { assemble } from '../../../sim/plant.ts'
 import { driveAt } from '../../../sim/steady/drive.ts'
 import { operatingPoint } from '../../../sim/steady/operating.ts'
-import { mapLines } from '../../../sim/say/mapReport.ts'
-import { job } from '../../jobs.ts'
 import { oracle } from '../../checks/files.ts'
 import { near, partsWith } from '../physics/lab.ts'
 import { seeded } from '../../seeded.ts'
@@ -177,52 +173,6 @@ it('O10: a constant heat into one time constant ends when the exponential says',
   }
 })
 
-describe('the marks are where the answer is', () => {
-  it.each(jobs)('a step with its surges, run on without a pause, opens when its mark says: %#', (job) => {
-    const [mark] = mapMarks(job)
-    const phase = job.duty.phases[mark.phase]
-    const { cooling } = job.parts.heat
-    const whole = heldJob(job, cooling, mark.speed, 0)
-    const surging = { ...whole, duty: { ...whole.duty, phases: [{ ...phase, seconds: whole.duty.seconds }] } }
-    near(mapPoint(job.parts, cooling, mark.speed, mark.torque).seconds, endOf(surging), 5e-3)
-    expect(mark.torque).toBeGreaterThanOrEqual(mark.low)
-    expect(mark.torque).toBeLessThanOrEqual(mark.high)
-  })
-
-  it('heats as more than the mean torque does, and as itself where there is no surge', () => {
-    const [milling] = mapMarks(mill)
-    const { low, high, torque } = milling
-    expect(torque).toBeGreaterThan(low + (high - low) / 4)
-    const [cutting] = mapMarks(jobs[1])
-    expect(cutting).toMatchObject({ low: 17, torque: 17, high: 17 })
-  })
-})
-
-describe('as a study of points', () => {
-  const spec = mapSpec(mill, { speeds: 5, torques: 6 })
-
-  it('is the same in whatever stretches', () => {
-    const whole = finish(points<'map'>(spec))
-    const parts = [0, 1, 4, 9].flatMap((from, n, all) => finish(points<'map'>(spec, from, all[n + 1] ?? 10)))
-    expect(parts).toEqual(whole)
-    expect(countOf<'map'>(spec)).toBe(10)
-    expect(stretchesOf(spec)).toHaveLength(1)
-    const map = heatMap(mill, spec, whole)
-    expect(map.panels.map(({ cooling }) => cooling)).toEqual(['none', 'shaft fan'])
-    expect(map.panels[0].marks[0].seconds).toBeLessThan(map.panels[1].marks[0].seconds)
-  })
-
-  it('60 × 40 with one cooling costs no more than a hundred looks at the drive a point', () => {
-    const { parts, coolings, speeds, torques } = mapSpec(mill)
-    expect([speeds.length, torques.length]).toEqual([60, 40])
-    const cost = speeds
-      .filter((_, n) => n % 6 === 0)
-      .reduce((sum, speed) => sum + mapColumn(parts, coolings[0], speed, torques).evaluations, 0)
-    expect(cost / 400).toBeLessThan(100)
-    expect(cost / 400).toBeGreaterThan(40)
-  })
-})
-
 it('with no cutoff it is minutes until the winding passes its class', () => {
   const bare = { ...mill.parts, cutoff: { ...mill.parts.cutoff, fitted: 'none' as const } }
   const point = mapPoint(bare, 'none', 350 * rpm, 8)
@@ -230,29 +180,4 @@ it('with no cutoff it is minutes until the winding passes its class', () => {
   near(point.seconds, mapPoint(mill.parts, 'none', 350 * rpm, 8).classAt, 1e-9)
   const column = mapColumn(bare, 'none', 350 * rpm, [0, 2, 4, 6])
   expect(column.never).toBe(column.cool)
-})
-
-describe('any job has a map: nothing throws, nothing is no number', () => {
-  it.each([
-    { 'supply.kind': 'ac' },
-    { 'supply.volts': '1 V' },
-    { 'heat.air': '60 °C', 'cutoff.opensAt': '45 °C', 'cutoff.reclosesAt': '30 °C' },
-    { 'controller.currentLimit': '0.1 A' },
-    { 'controller.currentLimit': '500 A' },
-    { 'controller.holds': 'fixed voltage', 'supply.resistance': '20 Ω' },
-    { 'machine.drag': '5000 N·m' },
-    { 'belt.carries': '2 N·m' },
-    { duty: { phases: [{ name: 'rest', lasts: '5 min' }], repeatFor: '1 h' } },
-  ])('%o', (changes) => {
-    const one = job(changes)
-    const spec = mapSpec(one, { speeds: 4, torques: 6 })
-    const map = heatMap(one, spec, finish(points<'map'>(spec)))
-    for (const { columns } of map.panels)
-      for (const { seconds, speed, classAt, limitedAt, never, cool, most, short } of columns)
-        for (const value of [...seconds, ...speed, ...classAt, ...limitedAt, never, cool, most, short])
-          expect(value).toBeGreaterThanOrEqual(0)
-    expect(mapLines('Any', map, { system: 'us', temperature: '°C' }).join('\n')).not.toMatch(
-      /NaN|undefined|—/,
-    )
-  })
 })

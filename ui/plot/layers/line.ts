@@ -1,8 +1,8 @@
 // A line over time: the series' colour and dash, in the weight of its role.
-import { line as path } from 'd3'
 import { type SVGTemplateResult, svg } from 'lit'
 import type { Points } from '../columns.ts'
 import type { Polyline } from '../label.ts'
+import { linePath } from '../path.ts'
 import type { Scales } from '../scales.ts'
 import type { Series } from '../shown.ts'
 
@@ -15,10 +15,5 @@ export const polyline = ({ t, value }: Points, { x, y }: Scales): Polyline =>
 
 /** A line through points (px, from `polyline`). */
 export function lineMark(points: Polyline, series: Series, weight: Weight): SVGTemplateResult {
-  const d =
-    path<readonly [number, number]>(
-      (point) => point[0],
-      (point) => point[1],
-    ).digits(1)(points) ?? ''
-  return svg`<path class="line ${series} ${weight}" d=${d} />`
+  return svg`<path class="line ${series} ${weight}" d=${linePath(points)} />`
 }

@@ -5,7 +5,7 @@ import { answerOf } from '../../../sim/say/answer.ts'
 import { keyNumbers, limitsOf } from '../../../sim/say/keyNumbers.ts'
 import { limitsCard } from '../../../sim/say/limitsCard.ts'
 import { cautions, restartWords } from '../../../sim/say/safety.ts'
-import { GROUP_WORDS, WIRING_LEAD, wiringWords } from '../../../sim/say/wiring.ts'
+import { GROUP_WORDS, wiringLead, wiringWords } from '../../../sim/say/wiring.ts'
 import { GROUPS, wiringOf } from '../../../sim/wiring.ts'
 import '../limitsCard.ts'
 import { charts, drivePicture, figure, type Picture } from './charts.ts'
@@ -156,7 +156,7 @@ export function checklistSheet(report: Report, day: string): TemplateResult {
   return sheet(html`
     ${titleLine(report, day, 'Safety checklist')}
     <h2>Wiring and safety</h2>
-    <p class="bad"><strong>${WIRING_LEAD}</strong> ${done} of ${all.length} seen to.</p>
+    <p class="bad"><strong>${wiringLead(job)}</strong> ${done} of ${all.length} seen to.</p>
     <div class="lists">${GROUPS.map((group) => {
       const own = all.filter((statement) => statement.group === group)
       return own.length === 0

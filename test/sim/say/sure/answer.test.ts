@@ -90,6 +90,7 @@ it('where it fails', () => {
       say('too hot', { ...edge, given: { fate: 'hot', t: 1770 } }),
       say('too hot', hot),
       say('too hot', hot, FAHRENHEIT),
+      say('opens', { ...hot, given: { fate: 'opens', t: 1417 } }),
       say('stalled', { ...stalls, t: { low: 250, mid: 260, high: 270 } }, METRIC),
     ].join('\n'),
   ).toMatchInlineSnapshot(`
@@ -101,6 +102,7 @@ it('where it fails', () => {
     No. The cutoff opens 24~min into the job, likely between 15 and 39. | As given: the winding gets 53~°C too hot, and the cutoff never opens. So it is in 1 of 10 likely cases.
     No. The winding gets to 173~°C, likely between 141 and 214, over its class limit of 120~°C. | It passes its class limit of 120~°C after 29~min 30~s and reaches 173~°C.
     No. The winding gets to 343~°F, likely between 286 and 417, over its class limit of 248~°F. | It passes its class limit of 248~°F after 29~min 30~s and reaches 343~°F.
+    No. The winding gets to 170~°C, likely between 141 and 214, over its class limit of 120~°C. | As given: the cutoff opens 23~min 40~s into the job, during milling. So it is in fewer than 1 of 10 likely cases.
     No. The spindle stops 4~min 20~s into the job, likely between 4~min 10~s and 4~min 30~s. | A motor held still burns its commutator in seconds. More reduction gives more torque for the same current."
   `)
 })

@@ -1,11 +1,19 @@
 // How sure, in words: bands, shares, what to measure; and the report whole.
 import { describe, expect, it } from 'vitest'
-import { fateShares, ofTen, sureLines, sureWords, tenths } from '../../../../sim/say/sure.ts'
-import { heatBand, heatWords, timeBand } from '../../../../sim/say/sure/bands.ts'
+import {
+  failWords,
+  fateShares,
+  ofTen,
+  sureLines,
+  sureWords,
+  tenths,
+  whenWords,
+} from '../../../../sim/say/sure.ts'
+import { heatBand, heatWords, timeBand, timeWords } from '../../../../sim/say/sure/bands.ts'
 import { estimatedWords, firstToMeasure, measureWords } from '../../../../sim/say/sure/measuring.ts'
 import type { Sure } from '../../../../sim/studies/sure.ts'
 import type { Settling } from '../../../../sim/studies/sure/settle.ts'
-import { job } from '../../../jobs.ts'
+import { type Changes, job } from '../../../jobs.ts'
 import { FAHRENHEIT, METRIC, US, visible } from '../units.ts'
 import { CLOSE, dots, fates, LASTS, OPENS, reading } from './sures.ts'
 
@@ -34,6 +42,29 @@ it('bands of times, rounded to their width', () => {
       "60 to 100~min",
     ]
   `)
+})
+
+it('a time within its band: the end that is never is left out, and no band is none', () => {
+  const of = (t: number, low: number | null, high: number | null) => {
+    const { when, likely } = timeWords(t, { low, mid: t, high })
+    return visible(`${when} | ${likely}`)
+  }
+  expect([of(2400, 900, null), of(900, 900, null), of(1417, null, null)]).toMatchInlineSnapshot(`
+    [
+      "40~min | likely not before 15~min",
+      "15~min | likely not before 15~min",
+      "23~min 40~s | ",
+    ]
+  `)
+  expect(
+    whenWords({
+      ...OPENS,
+      given: { fate: 'lasts', t: null },
+      t: { low: 900, mid: 2400, high: null },
+    })?.replaceAll('\u00a0', ' '),
+  ).toBe('40 min into the job, likely not before 15 min')
+  expect(whenWords(LASTS)).toBeNull()
+  expect(failWords({ ...LASTS, fails: null })).toBe('it lasts')
 })
 
 it('bands of temperatures', () => {
@@ -138,6 +169,20 @@ describe('what to measure', () => {
       Where the cutoff opens | where the cutoff opens | Warm it in an oven beside a thermometer until its contact opens. | cutoff.opensAt
       Air around the motor | the air around the motor | A thermometer beside the motor, while it works. | heat.air"
     `)
+  })
+
+  it('the current of a step: by its name or number, and the input that its reading corrects', () => {
+    const said = (changes: Changes) => {
+      const { title, what, how, path } = measureWords(reading({ phase: 1 }), job(changes), US)
+      return `${title} | ${what} | ${/The \w+ as given/.exec(how)?.[0]} | ${path}`
+    }
+    const step = { lasts: '5 min', speed: '350 rpm' }
+    expect(said({ 'duty.phases.1': { ...step, name: 'sawing', power: '300 W' } })).toBe(
+      'Current during sawing | the current during sawing | The power as given | duty.phases.1.power',
+    )
+    expect(said({ 'duty.phases.1': { ...step, name: ' ', fanTorque: '2 N·m' } })).toBe(
+      'Current during step 2 | the current during step 2 | The torque as given | duty.phases.1.fanTorque',
+    )
   })
 
   it('first, what takes away most; nothing that is known or tells next to nothing', () => {

@@ -26,6 +26,12 @@ describe('the even sequence', () => {
   })
 })
 
+it('past the dimensions that are filled evenly come plain numbers, each by itself', () => {
+  expect(even(3, 31, 1)).not.toBe(plain(3, 31, 1))
+  expect(even(3, 32, 1)).toBe(plain(3, 32, 1))
+  expect(even(3, 33, 1)).not.toBe(even(3, 32, 1))
+})
+
 // Quantiles of the standard normal distribution, as printed in every table (NIST/SEMATECH e-Handbook, 1.3.6.7.1).
 it.each([
   [0.5, 0],
@@ -35,6 +41,10 @@ it.each([
   [0.001, -3.090232306167813],
 ])('normal place under which %f lies', (p, z) => {
   expect(normalAt(p)).toBeCloseTo(z, 8)
+})
+
+it('of no values there is no band', () => {
+  expect(bandOf([])).toEqual({ low: Number.NaN, mid: Number.NaN, high: Number.NaN })
 })
 
 it('a linear answer to normal doubts has the band that squares add up to', () => {

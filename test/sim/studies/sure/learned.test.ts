@@ -53,6 +53,11 @@ describe('a normal doubt read by a meter', () => {
   })
 })
 
+it('of one sample alone, and from a meter that never errs and always reads the same, nothing is learned', () => {
+  expect(learned(placesOf(1, () => 0).of, [[1]], [2], [0.1])).toEqual({ middle: 0, spread: 1 })
+  expect(learned([-1, 1], [[5], [5]], [5], [0])).toEqual({ middle: 0, spread: 1 })
+})
+
 it('three readings that tell of each other: what Gauss’s normal equations leave', () => {
   // Of v = a + b + c, read are a + b, b + c and a, each by a meter of deviation 1. By hand: the doubts' information is
   // I + Σ gᵢgᵢᵀ = [[3 1 0] [1 3 1] [0 1 2]]; its inverse is [[5 −2 1] [−2 6 −3] [1 −3 8]] / 13, which adds up to 11/13, of 3.
