@@ -1,5 +1,6 @@
 // `npm run mutate -- FOLDER`: small wrongs put into the code one at a time, and how many of them the quick tests notice.
 import { readFileSync } from 'node:fs'
+import { dirname } from 'node:path/posix'
 import { parseArgs } from 'node:util'
 import type { PartialStrykerOptions } from '@stryker-mutator/api/core'
 import { Stryker } from '@stryker-mutator/core'
@@ -8,8 +9,9 @@ import { quickTests } from './quick.ts'
 const USAGE = `npm run mutate -- FOLDER [--anew]
 
 Tries mutants of the files under FOLDER (or of one file), sim/parts say, on the Node tests that take under a second
-each, and prints the share that they notice and every mutant that lives. What was tried before and has not changed
-is not tried again; --anew tries all of it, and measures the tests again.
+each: first on those in the folder's own place under test/, and what lives there on all of them. Prints the share that
+they notice and every mutant that lives. What was tried before and has not changed is not tried again; --anew tries
+all of it, and measures the tests again.
 `
 
 const { values, positionals } = parseArgs({
@@ -22,7 +24,10 @@ if (values.help || folder === undefined) {
   process.exit(values.help ? 0 : 2)
 }
 
-process.env.QUICK_TESTS = quickTests(values.anew).join(',')
+const tests = quickTests(values.anew)
+const place = `test/${folder.replace(/\.ts$/, '')}`
+const own = tests.filter((test) => test.startsWith(place))
+const near = own.length > 0 ? own : tests.filter((test) => test.startsWith(`${dirname(place)}/`))
 const cache = 'node_modules/.cache/mutate'
 const report = `${cache}/${folder.replaceAll(/[/.]/g, '-')}.json`
 const options: PartialStrykerOptions = {
@@ -34,7 +39,8 @@ const options: PartialStrykerOptions = {
   ignorePatterns: ['.git', 'dist', 'shared'],
   incremental: true,
   incrementalFile: report,
-  force: values.anew,
+  // Far longer than any quick test takes on a busy machine: what runs out of time hangs.
+  timeoutMS: 20_000,
   // Not under node_modules: tests there are not found.
   tempDirName: '.mutate',
   reporters: ['clear-text', 'progress-append-only'],
@@ -44,7 +50,12 @@ const options: PartialStrykerOptions = {
   concurrency: 2,
   allowEmpty: false,
 }
-await new Stryker(options).runMutationTest()
+const runOn = (these: readonly string[], force: boolean) => {
+  process.env.QUICK_TESTS = these.join(',')
+  return new Stryker({ ...options, force }).runMutationTest()
+}
+if (near.length > 0) await runOn(near, values.anew)
+await runOn(tests, values.anew && near.length === 0)
 
 interface Report {
   readonly files: Readonly<Record<string, { readonly mutants: readonly { readonly status: string }[] }>>

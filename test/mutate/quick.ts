@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process'
 import { existsSync, mkdirSync, readFileSync } from 'node:fs'
 import { join, relative } from 'node:path'
-import { root } from '../house/tree.ts'
+import { root, sources } from '../house/tree.ts'
 
 /** Longest a test file may take to have mutants tried on it, ms. */
 const LONGEST = 1000
@@ -31,9 +31,11 @@ export function quickTests(anew: boolean): string[] {
       { cwd: root, stdio: 'inherit' },
     )
   const { testResults } = JSON.parse(readFileSync(kept, 'utf8')) as Report
-  return testResults
-    .filter(({ startTime, endTime }) => endTime - startTime < LONGEST)
-    .map(({ name }) => relative(root, name).replaceAll('\\', '/'))
-    .filter((name) => /^test\/sim\//.test(name))
-    .sort()
+  const slow = new Set(
+    testResults
+      .filter(({ startTime, endTime }) => endTime - startTime >= LONGEST)
+      .map(({ name }) => relative(root, name).replaceAll('\\', '/')),
+  )
+  // One that was written since is tried.
+  return [...sources('test/sim').keys()].filter((name) => name.endsWith('.test.ts') && !slow.has(name)).sort()
 }
