@@ -59,7 +59,8 @@ export function notesLeft(
   units: Units,
 ): readonly Problem[] {
   const shown = shownOf(adviceWords(advice, units), mostOf(wanted))
-  return notes.filter(({ wrong }) => !shown.some(({ text }) => text.includes(wrong)))
+  const plain = (text: string) => text.replaceAll(/\s/g, ' ')
+  return notes.filter(({ wrong }) => !shown.some(({ text }) => plain(text).includes(plain(wrong))))
 }
 
 /** As data, each finding with its words. */

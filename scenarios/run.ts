@@ -37,7 +37,7 @@ const USAGE = `npm run job -- [FILE…] [options]     no file: the apple mill de
   --direct          every cycle of a duty that repeats is run, none skipped
   --cross-check     runs the start with a second, unrelated method and prints the largest difference
   --sure            with the doubt: two hundred likely readings are run, and the answer follows them
-  --findings        everything to do about it, and what to measure; else the three most urgent
+  --findings        everything to do about it, and what to measure; else the three most urgent, and what may hurt
   --wiring          the checklist for wiring and safety, each line with its source
   --symptom WORDS   what it does ("trips after 20 minutes"): what may be behind it, and how to tell
   --until TIME      with --cross-check: up to this time ("20min") instead of the first opening

@@ -72,7 +72,7 @@ export function readFile(text: string): ReadFile {
       typeof value === 'string' ? harmless(value) : value,
     )
   } catch (error) {
-    const why = error instanceof Error ? error.message.replace(/\s+/g, ' ').slice(0, 120) : ''
+    const why = (error as Error).message.replace(/\s+/g, ' ').slice(0, 120)
     if (!/^\s*[{[]/.test(text) && /[,;\t]/.test(text.slice(0, 2000)))
       return refuse(
         '',

@@ -144,6 +144,8 @@ export function* run(job: Job, options: RunOptions = {}): Generator<Progress, Ru
     open = true
     marks.push({ kind: 'opens', t, phase: now.phase })
   }
+  // Asked only as far as the first opening, that is all there is of it.
+  if (open && options.toFirstOpening) books.begin(t, y)
 
   // Once: a duty may have ten thousand phases.
   const cycle = cycleSeconds(duty)

@@ -149,7 +149,10 @@ const textIn = (given: unknown, key: string): string | null => {
 export function inputAt(scenario: unknown, path: string): Input | null {
   const schema = schemaAt(path, scenario)
   const field = schema && fieldOf(schema)
-  if (!schema || !field) return null
+  return field ? inputOf(scenario, path, schema, field) : null
+}
+
+function inputOf(scenario: unknown, path: string, schema: Schema, field: Field): Input {
   const given = givenAt(scenario, path)
   const text = textOf(given)
   return {
@@ -167,9 +170,9 @@ export function inputAt(scenario: unknown, path: string): Input | null {
 export function inputsOf(scenario: unknown, under = ''): Input[] {
   const found: Input[] = []
   const visit = (schema: Schema, path: string) => {
-    if (fieldOf(schema)) {
-      const input = inputAt(scenario, path)
-      if (input) found.push(input)
+    const field = fieldOf(schema)
+    if (field) {
+      found.push(inputOf(scenario, path, schema, field))
       return
     }
     const below = (key: string) => (path === '' ? key : `${path}.${key}`)

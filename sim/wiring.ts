@@ -118,8 +118,7 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
     (figures?.outletAmps ?? 0) > supply.breaker,
   )
 
-  const touch = 'IEC 60204-1, 6.2.4 (60 V within 5 s, else a warning with the time)'
-  say(known, 'touch', 'discharge', touch, {
+  say(known, 'touch', 'discharge', SAFETY.charged, {
     seconds: fact(
       known
         ? longestDischarge(capacitance, bleeder, mains ? supply.lineVolts : supply.volts / Math.SQRT2)
@@ -129,10 +128,10 @@ export function wiringOf(job: Job, bench: Partial<Bench>, figures: Figures | nul
     peak: fact(peak, 'voltage'),
     safe: fact(TOUCHABLE_VOLTS, 'voltage'),
   })
-  say(!known && peak > TOUCHABLE_VOLTS, 'touch', 'dischargeUnknown', touch, {
+  say(!known && peak > TOUCHABLE_VOLTS, 'touch', 'dischargeUnknown', SAFETY.charged, {
     safe: fact(TOUCHABLE_VOLTS, 'voltage'),
   })
-  say(mains, 'touch', 'pins', 'IEC 60204-1, 6.2.4 (exposed pins: 1 s)')
+  say(mains, 'touch', 'pins', SAFETY.pins)
   say(true, 'touch', 'unplug', PRACTICE, ofBattery)
   say(battery, 'touch', 'charger', PRACTICE)
   say(figures !== null && figures.hottestFrameC.value > TOUCH_C, 'touch', 'frame', SAFETY.burns, {

@@ -9,7 +9,9 @@ export default defineConfig({
   cacheDir: `${root}node_modules/.cache/vitest`,
   test: {
     coverage: {
-      include: ['sim/**', 'workers/**', 'ui/**'],
+      include: ['sim/**/*.ts', 'workers/**/*.ts', 'ui/**/*.ts'],
+      // test/sim would match too.
+      exclude: ['test/**'],
       reportsDirectory: 'node_modules/.cache/coverage',
     },
     projects: [

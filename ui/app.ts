@@ -9,7 +9,7 @@ import type { Below } from './below.ts'
 import { firstDemo } from './firstDemo.ts'
 import { type Wish, wish } from './events.ts'
 import { AS_FOUND, chosenOf, entriesOf, type Store } from './store.ts'
-import { isTyping, stepOf } from './keep/keys.ts'
+import { isPrint, isTyping, stepOf } from './keep/keys.ts'
 import { once } from './near.ts'
 import { lengthText } from './plot/dutyEdges.ts'
 import { adviceKeeper } from './study/advice.ts'
@@ -36,7 +36,7 @@ const ZONES = [
   { letter: 'B', name: 'Over time' },
   { letter: 'C', name: 'Variants' },
   { letter: 'D', name: 'What to do' },
-  { letter: 'E', name: 'Work and rest' },
+  { letter: 'E', name: 'Minutes to cutoff' },
   { letter: 'F', name: 'Ratio' },
   { letter: 'G', name: 'Old motor' },
   { letter: 'H', name: 'How sure' },
@@ -89,8 +89,12 @@ export class Page extends LitElement {
     window.removeEventListener('keydown', this.stepKey)
   }
 
-  /** Ctrl+Z and its like, except where a text is being typed: that has an undo of its own. */
+  /** Ctrl+Z and its like, except where a text is being typed: that has an undo of its own. Ctrl+P prints the report. */
   private stepKey = (event: KeyboardEvent) => {
+    if (isPrint(event)) {
+      event.preventDefault()
+      this.grant({ kind: 'print' })
+    }
     const step = stepOf(event)
     if (!step || isTyping(event)) return
     event.preventDefault()

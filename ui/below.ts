@@ -81,7 +81,7 @@ function studies(state: State) {
       <div class="zone-head"><h2>What to do about it</h2><p>For ${name}. Every cure was run on the whole job.</p></div>
       <advice-zone .work=${state.studies.advice} ?stale=${isStale(state, 'advice')} .units=${units}></advice-zone>
     </section>
-    <section class="zone study ${state.studies.limits.result === null ? 'bare' : ''}" id="E" tabindex="-1" aria-label="Work and rest">
+    <section class="zone study ${state.studies.limits.result === null ? 'bare' : ''}" id="E" tabindex="-1" aria-label="Minutes until the cutoff opens">
       <span class="letter" aria-hidden="true">E</span>
       <div class="zone-head"><h2>Minutes until the cutoff opens</h2><p>Running without a pause from cold, at any spindle speed and torque. For ${name}.</p></div>
       <map-zone .work=${state.studies.map} ?stale=${isStale(state, 'map')} .units=${units}
@@ -135,7 +135,7 @@ export function createBelow(): Below {
           ? html`<over-time .shown=${lines} .log=${logged?.kind === 'read' && logged.shown ? logged.log : null} .units=${units} .at=${state.moment} .windowFrom=${shownWindow[0]}
               .windowTo=${shownWindow[1]} .duty=${reading?.ok ? reading.job.duty : null}></over-time>
             <duty-row .form=${form}></duty-row>`
-          : nothing
+          : html`<div class="room"></div>`
       }
     </section>
     <section class="zone" id="C" tabindex="-1" aria-label="Variants">
@@ -145,7 +145,7 @@ export function createBelow(): Below {
     ${studies(state)}
     <section class="zone study" id="H" tabindex="-1" aria-label="How sure is this">
       <span class="letter" aria-hidden="true">H</span>
-      <sure-zone .work=${state.studies.sure} ?stale=${isStale(state, 'sure')} .job=${shown?.result.job ?? null} .units=${units}></sure-zone>
+      <sure-zone .work=${state.studies.sure} ?stale=${isStale(state, 'sure')} .job=${shown?.result.job ?? null} .units=${units}><div class="zone-head"><h2>How sure is this</h2></div></sure-zone>
     </section>
     <section class="zone" id="J" tabindex="-1" aria-label="Measure at the bench">
       <span class="letter" aria-hidden="true">J</span>

@@ -7,14 +7,24 @@ const NEAR = '150% 0px'
 export function whenNear(places: readonly Element[], load: () => void): () => void {
   const watcher = new IntersectionObserver(
     (entries) => {
-      if (!entries.some(({ isIntersecting }) => isIntersecting)) return
+      // The last word on each place: it may have been near only until something above it was drawn.
+      const now = new Map(entries.map(({ target, isIntersecting }) => [target, isIntersecting]))
+      if (![...now.values()].includes(true)) return
       watcher.disconnect()
       load()
     },
     { rootMargin: NEAR },
   )
-  for (const place of places) watcher.observe(place)
-  return () => watcher.disconnect()
+  // Not before what stands above them has been drawn: while it has no height, everything is near.
+  let frame = requestAnimationFrame(() => {
+    frame = requestAnimationFrame(() => {
+      for (const place of places) watcher.observe(place)
+    })
+  })
+  return () => {
+    cancelAnimationFrame(frame)
+    watcher.disconnect()
+  }
 }
 
 /** A function that does its work the first time only. */

@@ -132,4 +132,10 @@ export function* together(
 }
 
 const nameOf = (all: readonly { readonly name: string }[]): string =>
-  all.map(({ name }, index) => (index === 0 ? name : name.charAt(0).toLowerCase() + name.slice(1))).join(', ')
+  all
+    .map(({ name }, index) =>
+      index === 0
+        ? name
+        : name.replace(/^Jackshaft/, 'With a jackshaft').replace(/^./, (first) => first.toLowerCase()),
+    )
+    .join(', ')

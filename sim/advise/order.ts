@@ -33,11 +33,18 @@ export function ordered(all: readonly Cured[], one: Case): Finding[] {
   const following = new Map<Cured, Cured>()
   for (const each of all) {
     if (!each.draft.consequence) continue
-    const heads = all.filter((head) => isSevere(head.draft.severity) && ends(head, each.draft, one))
+    // What has to be done anyway is cured with another's cure: that other stands for it.
+    const heads = all.filter(
+      (head) => isSevere(head.draft.severity) && !head.draft.wanted && ends(head, each.draft, one),
+    )
     const [head] = heads.sort((a, b) => compare(a, b, rank(a.draft), rank(b.draft)))
     if (head) following.set(each, head)
   }
-  const waits = (each: Cured) => following.has(each) && !isPerilous(each.draft.severity)
+  const isPeril = ({ draft }: Cured) => isPerilous(draft.severity)
+  const waits = (each: Cured) => {
+    const head = following.get(each)
+    return head !== undefined && !isPeril(head) && !isPeril(each)
+  }
   const followers = (head: Cured) => all.filter((each) => waits(each) && following.get(each) === head)
   const urgency = (each: Cured): number =>
     Math.min(rank(each.draft), ...followers(each).map(({ draft }) => rank(draft)))

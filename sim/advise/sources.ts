@@ -1,6 +1,6 @@
 // Who says that a finding of safety is one: a standard, or that nobody wrote it down.
 import { SAFETY } from '../handbook/safety.ts'
-import type { FindingName } from './finding.ts'
+import type { Finding, FindingName } from './finding.ts'
 
 const SOURCES: Partial<Record<FindingName, string>> = {
   noEarth: SAFETY.bonding,
@@ -18,8 +18,8 @@ const SOURCES: Partial<Record<FindingName, string>> = {
   flywheelRim: SAFETY.castRim,
   wheelUnknown: SAFETY.wheel,
   wheelSpeed: SAFETY.wheel,
-  beltLimit: `belt makers’ tables; ${SAFETY.castRim}`,
 }
 
-/** The source of a finding of safety; null: it is about the work. */
-export const sourceOf = (name: FindingName): string | null => SOURCES[name] ?? null
+/** The source of a finding of safety; null: it is about the work. Of a belt's limits only the rim's can hurt. */
+export const sourceOf = ({ name, quotes }: Pick<Finding, 'name' | 'quotes'>): string | null =>
+  name === 'beltLimit' && quotes[0] === 'rim' ? SAFETY.castRim : (SOURCES[name] ?? null)

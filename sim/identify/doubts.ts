@@ -162,11 +162,12 @@ export function doubtsOf({ plate, bench }: MotorReadings): Doubt[] {
         coast: b.coast.map(({ time, speed }) => ({ time: time * (1 + where * STOPWATCH), speed })),
       })),
     )
-  if (bench.flywheelMass !== undefined)
+  const { flywheelMass } = bench
+  if (flywheelMass !== undefined)
     found.push(
       onBench('flywheelMass', 'flywheel mass and shape', (b, where) => ({
         ...b,
-        flywheelMass: (b.flywheelMass ?? 0) * (1 + where * SCALES_AND_SHAPE),
+        flywheelMass: flywheelMass * (1 + where * SCALES_AND_SHAPE),
       })),
     )
   return found

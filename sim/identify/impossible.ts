@@ -82,10 +82,10 @@ export function impossible(readings: MotorReadings): Problem {
       wouldDo: 'Check that the clamp was on one motor lead, and the plate’s amps.',
     }
   if (told.constant === 'free' && readings.given.constant === undefined && !(numbers.constant > 0)) {
-    const run = readings.bench.running.find(({ speed }) => speed)
+    const { volts, amps } = readings.bench.running.find(({ speed }) => speed)!
     return {
       path: 'bench.running',
-      wrong: `Running free at ${text(run?.volts ?? 0, 'V')}, brushes (${text(numbers.brushDrop, 'V')}) and winding (${text(numbers.resistance, 'Ω')} at ${text(run?.amps ?? 0, 'A')}) leave it nothing to turn by.`,
+      wrong: `Running free at ${text(volts, 'V')}, brushes (${text(numbers.brushDrop, 'V')}) and winding (${text(numbers.resistance, 'Ω')} at ${text(amps, 'A')}) leave it nothing to turn by.`,
       wouldDo: 'Read it at more volts.',
     }
   }

@@ -5,7 +5,7 @@ import type { Job } from '../job.ts'
 import { hardestPhase } from '../judge.ts'
 import { finish, run } from '../run.ts'
 import { operatingPoint } from '../steady/operating.ts'
-import { type Facts, fact } from './lesson.ts'
+import { type Facts, fact, printed } from './lesson.ts'
 import { lasts } from './peak.ts'
 
 /** Motor fuses are sold at this share of the rated amps, controllers set to that one (common practice, no source). */
@@ -22,7 +22,7 @@ function opening(job: Job): { readonly t: number; readonly windingC: number } {
 /** Amps of this cut, of the fuse and of the usual limit against the plate's; their squares as heat; the minutes to the class limit, and to the cutoff. */
 export function fuse(job: Job): Facts {
   const { parts, plate, duty } = job
-  const rated = plate.amps ?? Number.NaN
+  const rated = printed(plate.amps)
   const phase = duty.phases[hardestPhase(duty.phases)]
   const torque = meanTorque(phase)
   const { amps } = operatingPoint(parts, phase.speed, torque)

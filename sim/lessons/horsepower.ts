@@ -4,12 +4,12 @@ import type { Job } from '../job.ts'
 import { hardestPhase } from '../judge.ts'
 import { ratio } from '../parts/belt.ts'
 import { allDayTorque } from '../steady/allDay.ts'
-import { type Facts, fact } from './lesson.ts'
+import { type Facts, fact, printed } from './lesson.ts'
 
 /** Plate torque P/ω, the same at the spindle through the pulleys (losses left out), and the torque held all day there. */
 export function horsepower({ parts, plate, duty }: Job): Facts {
-  const power = plate.power ?? Number.NaN
-  const speed = plate.speed ?? Number.NaN
+  const power = printed(plate.power)
+  const speed = printed(plate.speed)
   const phase = duty.phases[hardestPhase(duty.phases)]
   return {
     power: fact(power, 'power'),

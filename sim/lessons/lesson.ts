@@ -21,6 +21,9 @@ export interface Fact {
 }
 export type Facts = Readonly<Record<string, Fact>>
 
+/** A number of the plate: a lesson’s job prints those that it asks for, and of any other it is no number. */
+export const printed = (value: number | undefined): number => Number(value)
+
 export const fact = (value: number, dimension: Fact['dimension'] = 'number', unit?: string): Fact => ({
   value,
   dimension,

@@ -4,7 +4,7 @@ import type { Job } from '../job.ts'
 import { hardestPhase } from '../judge.ts'
 import { shortTimeTorque } from '../steady/shortTime.ts'
 import { allDayTorque } from '../steady/allDay.ts'
-import { type Facts, fact } from './lesson.ts'
+import { type Facts, fact, printed } from './lesson.ts'
 
 /** Longest that is told apart from for good, s. */
 const LONGEST = 8 * 3600
@@ -28,10 +28,12 @@ export function peak(job: Job): Facts {
   const { plate, duty } = job
   const phase = duty.phases[hardestPhase(duty.phases)]
   const torque = meanTorque(phase)
-  const share = (plate.power ?? Number.NaN) / (plate.continuousPower ?? Number.NaN)
+  const power = printed(plate.power)
+  const continuous = printed(plate.continuousPower)
+  const share = power / continuous
   return {
-    peak: fact(plate.power ?? Number.NaN, 'power'),
-    continuous: fact(plate.continuousPower ?? Number.NaN, 'power'),
+    peak: fact(power, 'power'),
+    continuous: fact(continuous, 'power'),
     share: fact(share),
     heat: fact(share * share),
     torque: fact(torque, 'torque'),

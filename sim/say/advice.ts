@@ -62,7 +62,7 @@ export function findingWords(
 ): Told {
   const words = WORDS[finding.name]({ finding, job, now, units })
   const { name, kind, severity, cures } = finding
-  const source = sourceOf(name)
+  const source = sourceOf(finding)
   return {
     ...words,
     text: source ? `${words.text} Source: ${source}.` : words.text,

@@ -66,8 +66,7 @@ function gathered(
 function worse(a: Mark, b: Mark): Mark {
   if (a.kind === 'speed not reached' && b.kind === 'speed not reached')
     return b.lowest / b.asked < a.lowest / a.asked ? b : a
-  if ('until' in a && 'until' in b) return b.until - b.t > a.until - a.t ? b : a
-  return a
+  return 'until' in a && 'until' in b && b.until - b.t > a.until - a.t ? b : a
 }
 
 /** All that happens on AC, as far as it is worked out. */

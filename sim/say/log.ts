@@ -9,7 +9,7 @@ const NEAR = 0.5
 
 /** "The can was logged 3.1 K hotter than predicted on average, 7 K at most." '' where no reading lies within the run. */
 export function gapWords(log: Log, trace: Trace, units: Units): string {
-  const end = trace.time[trace.time.length - 1] ?? 0
+  const end = trace.time[trace.time.length - 1]
   const gaps: number[] = []
   for (let row = 0; row < log.rows; row++)
     if (log.time[row] <= end && !Number.isNaN(log.frameC[row]))

@@ -16,7 +16,7 @@ function rounds(low: number, high: number, count: number, unit: string): number[
   const [from, to] = [toUnit(low, unit), toUnit(high, unit)]
   const raw = (to - from) / count
   const size = 10 ** Math.floor(Math.log10(raw))
-  const step = size * ([1, 2, 5, 10].find((each) => each * size >= raw) ?? 10)
+  const step = size * [1, 2, 5, 10].find((each) => each * size >= raw)!
   const first = Math.ceil(from / step - 1e-9)
   const last = Math.floor(to / step + 1e-9)
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, n) => fromUnit((first + n) * step, unit))

@@ -36,7 +36,7 @@ function three(value: number, dimension: Dimension, units: Units): { number: str
 export function bandWords({ low, high }: Known, dimension: Dimension, units: Units): string {
   const from = three(low, dimension, units)
   const to = three(high, dimension, units)
-  const unit = to.unit === '' ? '' : `${NBSP}${to.unit}`
+  const unit = `${NBSP}${to.unit}`
   return from.number === to.number ? `${to.number}${unit}` : `${from.number} to ${to.number}${unit}`
 }
 
@@ -69,7 +69,7 @@ export function motorLines(known: KnownMotor, units: Units): readonly MotorLine[
     return {
       name,
       label,
-      value: unit === '' ? number : `${number}${NBSP}${unit}`,
+      value: `${number}${NBSP}${unit}`,
       band: low === high ? '' : bandWords(known[name], dimension, units),
       origin: originWords(known[name]),
     }

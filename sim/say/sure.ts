@@ -73,22 +73,30 @@ export function failWords(sure: Sure): string {
   return isMixed(sure) ? 'it fails' : FAILS[sure.fails]
 }
 
+/** "between 15 and 39 min"; of a band that is one value, that value. */
+const within = (band: string, between: string, at: string): string =>
+  band.includes(' to ') ? `${between} ${band.replace(' to ', ' and ')}` : `${at} ${band}`.trim()
+
 /** The doubt in one or two sentences, for the head of zone H. */
 export function sureWords(sure: Sure, job: Job, units: Units): string {
   const { fates, fails, t, dots, windingC } = sure
   if (sure.of === 'winding')
-    return `${lastsWords(sure)}. The winding gets to between ${heatBand(windingC, units).replace(' to ', ' and ')}, eight times in ten.`
+    return `${lastsWords(sure)}. The winding gets to ${within(heatBand(windingC, units), 'between', '')}, eight times in ten.`
   const band =
     sureVerdict(sure) === 'Too close to call' || t.high === null
       ? `${capital(failWords(sure))} in ${tenths(1 - fates.lasts)} likely cases${t.low === null ? '' : `, seldom before ${timeWords(t.low, t).when}`}.`
-      : `Between ${timeBand(t).replace(' to ', ' and ')}, eight times in ten.`
+      : `${within(timeBand(t), 'Between', 'At')}, eight times in ten.`
   const openings = dots.flatMap((dot) =>
     dot.t !== null && dot.fate === 'opens' ? [phaseAt(job, dot.t)] : [],
   )
   const only = openings[0]
   const name = job.duty.phases[only]?.name.trim()
   const clusters =
-    fails === 'opens' && name && job.duty.phases.length > 1 && openings.every((phase) => phase === only)
+    fails === 'opens' &&
+    t.low !== t.high &&
+    name &&
+    job.duty.phases.length > 1 &&
+    openings.every((phase) => phase === only)
       ? ` It opens only during ${name}, hence the clusters.`
       : ''
   return `${band}${clusters}`

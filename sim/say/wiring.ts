@@ -10,13 +10,16 @@ export interface Spoken {
   readonly so: string
 }
 
+/** Digits that a reader is told, three at most, and upwards. */
+const upwards = (value: number): string => brief(value < 100 ? Math.ceil(10 * value) / 10 : Math.ceil(value))
+
 /** A time that must have passed: rounded up, never down. */
 const roundedUp = (seconds: number): string =>
   seconds < 120
     ? `${Math.ceil(seconds)}${NBSP}s`
     : seconds < 7200
-      ? `${brief(Math.ceil(seconds / 6) / 10)}${NBSP}min`
-      : `${brief(Math.ceil(seconds / 360) / 10)}${NBSP}h`
+      ? `${upwards(seconds / 60)}${NBSP}min`
+      : `${upwards(seconds / 3600)}${NBSP}h`
 
 type Say = (fact: (name: string) => string, has: (name: string) => boolean) => Spoken
 

@@ -48,8 +48,16 @@ if (wanted.length === 0) await rm(folder, { recursive: true, force: true })
 await mkdir(folder, { recursive: true })
 const site = await openBuilt()
 try {
-  for (const shot of chosen) await take(site, shot)
-  await contactSheet(site, chosen)
+  const taken: Shot[] = []
+  for (const shot of chosen)
+    await take(site, shot).then(
+      () => taken.push(shot),
+      (error: Error) => {
+        console.error(`${shot.name}: ${error.message}`)
+        process.exitCode = 1
+      },
+    )
+  await contactSheet(site, taken)
 } finally {
   await site.close()
 }

@@ -1,6 +1,6 @@
 // A job carried out: the figures of the direct run by a part of its evaluations, and any skipped turn run when looked at.
 import { describe, expect, it } from 'vitest'
-import { carryOut, figuresOf } from '../../sim/carryOut.ts'
+import { carryOut, figuresOf, openingOf } from '../../sim/carryOut.ts'
 import { cycles } from '../../sim/cycles.ts'
 import { type Part, skippedIn } from '../../sim/cycles/exact.ts'
 import { startOf } from '../../sim/cycles/whole.ts'
@@ -39,6 +39,19 @@ describe('by turns', () => {
       expect(Math.abs(f.energy[name] - g.energy[name]) / g.energy.taken, name).toBeLessThan(1e-4)
     for (const name of ['limitSeconds', 'limitedInCut', 'slipSeconds'] as const)
       expect(Math.abs(f[name] - g[name]) / 28800, name).toBeLessThan(1e-4)
+  })
+
+  it('a job that only rests is carried out whole, and takes and loses nothing', () => {
+    const rest = given({
+      'duty.phases': [{ name: 'rest', lasts: '1 min' }],
+      'duty.repeatFor': '8 h',
+      'duty.start': '60 °C',
+    })
+    const { figures, skipping } = finish(carryOut(rest))
+    expect(skipping).not.toBeNull()
+    expect(figures).toMatchObject({ delivered: 1, workAmps: 0, outletAmps: 0, slowest: null, rmsAmps: 0 })
+    expect(finish(openingOf(rest))).toBeNull()
+    expect(finish(openingOf(rest, true))).toBeNull()
   })
 
   it.each([
@@ -107,6 +120,7 @@ describe('looked at closely', () => {
     expect(part(skippedTurn * seconds, (skippedTurn + 1) * seconds)).toEqual([skippedTurn])
     // Beyond the last that was run there is nothing to tell: the rest was run directly.
     expect(skippedIn([0, 1, 5], 60, { from: 300, until: 900 })).toEqual([])
+    expect(skippedIn([], 60, { from: 0, until: 900 })).toEqual([])
     expect(skippedIn([0, 1, 5], 60, { from: 100, until: 200 })).toEqual([2, 3])
   })
 })

@@ -72,6 +72,11 @@ it('goes to the end where nothing opens, or as far as it is told', () => {
     second: { reached: 600, opening: null },
   })
   expect(finish(crossCheck(job, { until: 20 }))).toMatchObject({ until: 20, second: { reached: 20 } })
+  expect(finish(crossCheck(job, { until: 0 }))).toMatchObject({
+    until: 0,
+    moments: 0,
+    second: { reached: 0 },
+  })
 })
 
 it('notices a winding that warms one part in a hundred faster', () => {

@@ -15,6 +15,15 @@ it('a written band comes first: half of its logarithm', () => {
   expect(doubt(scenario()).resistance).toBeCloseTo(Math.log(1.6 / 0.9) / 2, 12)
 })
 
+it('a band down to nothing, or with one end only, has no logarithm: the next best is taken', () => {
+  const friction = (band: object) =>
+    doubt(scenario({ 'rotor.dryFriction': { value: '0.1 N·m', ...band } })).friction
+  const usual = friction({})
+  expect(friction({ low: '0 N·m', high: '0.2 N·m' })).toBe(usual)
+  expect(friction({ high: '0.2 N·m' })).toBe(usual)
+  expect(friction({ low: '0.05 N·m', high: '0.2 N·m' })).toBeCloseTo(Math.log(4) / 2, 12)
+})
+
 it('a number given without one is as good as a meter', () => {
   expect(doubt(scenario({ 'winding.resistance': '1.25 Ω' })).resistance).toBe(0.03)
 })

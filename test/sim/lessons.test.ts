@@ -108,3 +108,35 @@ describe.each(LESSONS)('%s', (name) => {
     }
   })
 })
+
+describe('answers follow the numbers, were the lesson’s job another', () => {
+  /** The answers with a number of one of the jobs replaced. */
+  const answers = (name: LessonName, at: number, changes: Readonly<Record<string, number>>) => {
+    const { facts, names } = lesson(name)
+    const columns = facts.map((each, n) =>
+      n === at
+        ? {
+            ...each,
+            ...Object.fromEntries(
+              Object.entries(changes).map(([key, value]) => [key, { ...each[key], value }]),
+            ),
+          }
+        : each,
+    )
+    return lessonSheet(name, columns, names, { system: 'metric', temperature: '°C' })
+      .questions.map(({ answer }) => answer.replaceAll('\u00a0', ' '))
+      .join('\n')
+  }
+  it('a winding without its fan runs away or settles', () => {
+    expect(answers('fan', 1, { winding: Number.POSITIVE_INFINITY })).toContain('settles nowhere')
+    expect(answers('fan', 1, { winding: 140 })).toContain('without either it settles at 140 °C.')
+  })
+  it('the continuous power lasts for good, or as long as it does', () => {
+    expect(answers('peak', 1, { lasts: Number.POSITIVE_INFINITY })).toContain('As long as you like: ')
+    expect(answers('peak', 1, { lasts: 1200 })).toContain('20 min: ')
+  })
+  it('a cutoff opens in time, or too late', () => {
+    expect(answers('fuse', 1, { winding: 119, class: 120 })).toContain('at 119 °C, and that is in time.')
+    expect(answers('fuse', 1, { winding: 121, class: 120 })).toContain('at 121 °C, and that is too late:')
+  })
+})

@@ -21,6 +21,11 @@ export const noteStyle = css`
     border-radius: var(--round-panel);
     background: var(--raise);
   }
+  @media (max-width: 759.98px) {
+    .one {
+      margin-block: 8px 0;
+    }
+  }
 `
 
 @customElement('page-notes')

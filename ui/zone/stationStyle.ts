@@ -91,7 +91,7 @@ export const stationStyle = css`
       content: ' · ';
     }
     dt {
-      display: none;
+      display: inline;
     }
     dd {
       display: inline;

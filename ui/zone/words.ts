@@ -49,6 +49,7 @@ export const wordStyle = css`
     border-bottom: 1px solid var(--rule);
   }
   dt {
+    flex: 1 1 calc(110px * var(--k));
     font: var(--type-body);
   }
   dd.number {

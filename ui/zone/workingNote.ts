@@ -22,6 +22,7 @@ export class WorkingNote extends LitElement {
         grid-template-columns: 1fr 1fr auto;
         gap: 0 16px;
         width: min(440px, 100vw - 24px);
+        margin: 0;
       }
       .one strong {
         grid-column: 1 / 3;

@@ -1,6 +1,7 @@
 // Sentences about what is turned too fast: the motor, its flywheel, a grinding wheel.
 import type { FindingName } from '../../advise/finding.ts'
-import { cureSentences, has, joined, type Say, say } from './words.ts'
+import { told } from '../number.ts'
+import { amount, cureSentences, has, joined, type Say, say } from './words.ts'
 
 /** Said of every wheel. */
 const STAND_ASIDE = 'Guard it, ring-test it, stand aside as it starts; goggles on, every time.'
@@ -19,7 +20,13 @@ export const tooFastWords = {
     headline: 'Slow the flywheel down, or take it off.',
     text: joined(
       `The job turns it at ${say(t, 'motor')}: its rim, ${say(t, 'diameter')} across, moves at ${say(t, 'rim')}, every day and not only when something fails. Cast rims are held to ${say(t, 'limit')}, and then burst; this one to ${say(t, 'most')}.`,
-      cureSentences(t),
+      cureSentences(t, {
+        comes: ({ ratio, hottestWindingC }, { changes }) => {
+          const winding = `the winding gets to ${told(hottestWindingC, 'temperature', t.units)}`
+          const rim = told((amount(t, 'rim') * ratio) / t.now.ratio, 'speed', t.units)
+          return 'rotor.flywheel' in changes ? winding : `the rim moves at ${rim}, and ${winding}`
+        },
+      }),
       t.finding.cures.some(({ name }) => name === 'Without the flywheel') &&
         'Where the fan is part of the flywheel, put another fan on the shaft.',
     ),

@@ -144,7 +144,7 @@ function cureSentence(cure: Cure, t: Telling, about: Sayings): string {
   const { name, outcome, whole } = cure
   if (!outcome) return ''
   const lead = leadOf(name)
-  const comes = about.comes?.(outcome) ?? outcomeWords(outcome, t.now, t.units, whole)
+  const comes = about.comes?.(outcome, cure) ?? outcomeWords(outcome, t.now, t.units, whole)
   const once = /cutoff/.test(lead) ? comes.replace('the cutoff', 'it') : comes
   const left = whole ? '' : (about.left ?? leftWords(cure, t))
   const short = whole ? '' : `; ${name.includes(',') ? 'still not enough' : 'not enough by itself'}`
@@ -153,7 +153,7 @@ function cureSentence(cure: Cure, t: Telling, about: Sayings): string {
 
 /** What a finding says of its cures in its own way: what one comes to, and what is left amiss. */
 interface Sayings {
-  readonly comes?: (then: Outcome) => string
+  readonly comes?: (then: Outcome, cure: Cure) => string
   readonly left?: string
 }
 

@@ -84,9 +84,10 @@ function surelyFails(figures: Figures, sure: Sure, units: Units, given: Answer):
   const parts = whenParts(sure)
   const others = isMixed(sure) ? ' In some likely cases something else stops it first.' : ''
   const support = `${sure.given.fate === fails ? given.support : unlikely(given, sure)}${others}`
-  if (fails === 'hot') {
-    const { value } = figures.hottestWindingC
-    const winding = sure.given.fate === 'hot' ? value : (sure.windingC.mid ?? value)
+  const { value } = figures.hottestWindingC
+  const winding = sure.given.fate === 'hot' ? value : (sure.windingC.mid ?? value)
+  // Where something else stops most of the samples first, the middle of them may be cool enough: then when, not how hot.
+  if (fails === 'hot' && winding > figures.classLimitC)
     return {
       verdict: 'No',
       sentence: `No. The winding gets to ${heatWords(winding, sure.windingC, units)}, over its class limit of ${told(figures.classLimitC, 'temperature', units)}.`,
@@ -96,8 +97,9 @@ function surelyFails(figures: Figures, sure: Sure, units: Units, given: Answer):
       },
       support,
     }
-  }
-  if (fails === null || fates[fails] === 0)
+  // At once, in every likely case: as given.
+  const atOnce = sure.given.fate === fails && sure.t.high !== null && sure.t.high < 1
+  if (fails === null || fates[fails] === 0 || atOnce)
     return {
       verdict: 'No',
       sentence: unbound(given.sentence),

@@ -2,6 +2,7 @@
 import { readFile } from 'node:fs/promises'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, it } from 'vitest'
+import { demo } from '../../jobs.ts'
 import { openBuilt, type Site } from '../page.ts'
 import { violations } from './axe.ts'
 import { pagesOf } from './pdf.ts'
@@ -17,12 +18,15 @@ const button = (page: Page, name: string) =>
   page.locator('report-zone').getByRole('button', { name, exact: true })
 
 /** What the browser would print is let through to `page.pdf`. */
-async function print(page: Page): Promise<void> {
-  await page.evaluate(() => {
+const watchPrint = (page: Page): Promise<void> =>
+  page.evaluate(() => {
     window.print = () => {
       document.documentElement.dataset.printed = 'yes'
     }
   })
+
+async function print(page: Page): Promise<void> {
+  await watchPrint(page)
   await button(page, 'Print the report').click()
   await page.locator('html[data-printed]').waitFor({ timeout: 120_000 })
 }
@@ -68,6 +72,46 @@ it('prints two sheets and a checklist on A4 and on Letter, light, with the right
   for (const other of ['#A', '#B', '#K', 'top-bar', 'answer-strip', 'report-zone .screen'])
     expect([other, await page.locator(other).isVisible()]).toEqual([other, false])
   expect(await page.locator('body').evaluate((body) => getComputedStyle(body).color)).toBe('rgb(34, 31, 26)')
+  silence(watched)
+})
+
+it('prints the largest jobs on as many pages, told in part; by Ctrl+P too, wherever the page stands', async () => {
+  const watched = await opened(site)
+  const { page } = watched
+  const source = `measured with care, ${'again and again, '.repeat(17)}`.slice(0, 290)
+  const given = demo('appleMill')
+  const step = (n: number) => ({
+    name: `a step by the name of ${n}`,
+    lasts: '20 s',
+    speed: '300 rpm',
+    torque: { value: '3 lbf ft', source: `${n}: ${source}`, low: '2 lbf ft', high: '4 lbf ft' },
+  })
+  const large = {
+    ...given,
+    duty: { phases: Array.from({ length: 60 }, (_, n) => step(n)), repeatFor: '10 min' },
+    variants: Array.from({ length: 24 }, (_, n) => ({
+      name: `Another machine pulley, of ${n + 7} inches`,
+      changes: { 'belt.machinePulley': `${n + 7} in` },
+    })),
+  }
+  await page.locator('top-bar input[type=file]').setInputFiles({
+    name: 'large.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(JSON.stringify(large)),
+  })
+  await page.locator('variants-zone').getByText('of 30 inches').first().waitFor()
+  await settled(page)
+  expect(await page.locator('report-zone[ready]').count()).toBe(0)
+  await watchPrint(page)
+  await page.keyboard.press('Control+p')
+  await button(page, 'Print without').click()
+  await page.locator('html[data-printed]').waitFor()
+  for (const format of ['A4', 'Letter'])
+    expect([format, pagesOf(await page.pdf({ format }))]).toEqual([format, 3])
+  const [, traces] = await sheets(page)
+  expect(traces.words).toMatch(
+    /And 19 more in the file\. .*a step by the name of 9.*And 51 more in the file\./,
+  )
   silence(watched)
 })
 

@@ -49,7 +49,7 @@ export const ratio = async (page: Page) => {
 /** Work and rest, worked out. */
 export const workAndRest = async (page: Page) => {
   await page.locator('#E').scrollIntoViewIfNeeded()
-  await page.locator('limits-card').waitFor({ timeout: 120_000 })
+  await page.locator('limits-zone limits-card').waitFor({ timeout: 120_000 })
 }
 
 /** The map of minutes, worked out. */

@@ -45,6 +45,21 @@ it('what to measure is said where a guess decides, and not where it is measured 
   expect(names(wellMade('appleMill', { ...SHORT, 'heat.cooling': 'blower' }), true)).not.toContain('doubt')
 })
 
+it('no cure pulls what follows from it over another danger', () => {
+  const { findings } = adviceOf(
+    wellMade('appleMill', {
+      'plate.speed': '9000 rpm',
+      'plate.mass': '3 kg',
+      'cutoff.leads': 'not connected',
+      'supply.earth': 'no',
+      'duty.repeatFor': '26 min',
+    }),
+  )
+  expect(findings.slice(0, 3).map(({ name }) => name)).toEqual(['notConnected', 'noEarth', 'horsepower'])
+  const stalls = findings.find(({ name }) => name === 'stalls')!
+  expect(stalls.after).toBe('horsepower')
+})
+
 it('no danger, and no earth that nobody knows of, is left out of the few that are told', () => {
   const { findings, ...rest } = adviceOf(
     wellMade('appleMill', {

@@ -86,6 +86,37 @@ it.each(LOOSE)(
   },
 )
 
+it('a cutoff that opens too late to do anything is no cure either', () => {
+  const late = wellMade('appleMill', {
+    ...SHORT,
+    ...HOT,
+    'cutoff.leads': 'not connected',
+    'cutoff.opensAt': '190 °C',
+  })
+  const [alone, together] = found(late, 'notConnected').cures
+  expect(alone.outcome!.firstOpening).toBeNull()
+  expect([alone.whole, together.whole]).toEqual([false, true])
+})
+
+it('reduction that would make the flywheel’s rim too fast is no cure of anything', () => {
+  const geared = wellMade('appleMill', {
+    ...SHORT,
+    'duty.repeatFor': '26 min',
+    'belt.machinePulley': '5 in',
+    'rotor.flywheel': '0.006 kg·m²',
+    'bench.flywheelDiameter': '400 mm',
+  })
+  const { findings } = adviceOf(geared)
+  const range = findings.find(({ name }) => name === 'range')!
+  const rim = (n: number) => fromUnit(350, 'rpm') * n * 0.2
+  // 33 m/s at 200 mm is 1 576 rpm, 4.50 : 1 at 350 rpm, by hand.
+  expect(rim(4.5)).toBeCloseTo(33, 1)
+  for (const { whole, outcome } of range.cures) expect(whole && rim(outcome!.ratio) > 33).toBe(false)
+  const all = findings.flatMap(({ cures }) => cures)
+  expect(all.some(({ outcome }) => outcome?.faults.includes('rim'))).toBe(false)
+  expect(all.some(({ whole }) => whole)).toBe(true)
+})
+
 it('restarts and enableOnly: with a release the one-page plant opens once and stays so', () => {
   const self = wellMade('appleMill', {
     ...SHORT,

@@ -60,6 +60,14 @@ it.each<[string, Plate, Bench, Partial<MotorNumbers>, string, RegExp]>([
     /touching read 0\.4 Ω, and with the winding 0\.3 Ω/,
   ],
   [
+    'brushes that take more than the plate has, by what was read with the shaft held',
+    { volts: '12 V' },
+    { locked: [2, 4, 8].map((i) => ({ volts: `${13 + 0.2 * i} V`, amps: `${i} A` })) },
+    {},
+    'bench.locked',
+    /Brushes that take 13 V leave nothing of the plate’s 12 V\./,
+  ],
+  [
     'volts and amps swapped',
     {},
     { locked: [2, 5, 8].map((i) => ({ volts: `${8 - 0.9 * i} V`, amps: `${i} A` })) },

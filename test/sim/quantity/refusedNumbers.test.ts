@@ -137,6 +137,7 @@ describe('clock form', () => {
     })
     expect(refused('1:30', 'time', 's').offers).toEqual(['1 min 30 s', '1 h 30 min'])
     expect(refused('1:02:03', 'time').offers).toEqual(['1 h 02 min 03 s'])
+    expect(refused('1:02:03:04', 'time').wrong).toBe('"1:02:03:04" cannot be read.')
     expect(refused('1:30 h', 'time').wrong).toBe('"1:30 h" cannot be read.')
     expect(refused('4:1', 'torque').wrong).toBe('"4:1" cannot be read.')
     expect(refused('4 V:1', 'number').wrong).toBe('"4 V:1" cannot be read.')

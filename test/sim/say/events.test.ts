@@ -14,6 +14,7 @@ const marks = {
   limited: { kind: 'limit reached', t: 100, until: 103.2 },
   slow: { kind: 'speed not reached', t: 200, until: 203, lowest: 0.745 * asked, asked },
   stalled: { kind: 'stalled', t: 300, until: 302 },
+  slips: { kind: 'belt slips', t: 400, until: 404.2, worst: 0.31 },
   hot: { kind: 'class passed', t: 1770, limitC: 120 },
 } satisfies Record<string, Mark>
 
@@ -23,6 +24,7 @@ it.each([
   [marks.limited, 'current limit reached, for 3~s'],
   [marks.slow, 'speed not held: down to 261~rpm of 350~rpm asked'],
   [marks.stalled, 'spindle stalled, for 2~s'],
+  [marks.slips, 'belt slips, 31~% at the worst, for 4~s'],
   [marks.hot, 'winding passes its class limit of 120~°C'],
 ] as const)('$kind', (mark, words) => {
   expect(visible(markWords(mark, mill, US))).toBe(words)
@@ -67,6 +69,14 @@ describe('lines', () => {
       '8:20 current limit reached, for 30~s (the worst of 2 times, at 8:20)',
       '3:00:00 end of the job',
     ])
+  })
+  it('of two that last, the longer is the worst, whichever comes first', () => {
+    const long = { ...marks.stalled, t: 600, until: 640 }
+    for (const both of [
+      [marks.stalled, long],
+      [long, marks.stalled],
+    ])
+      expect(lines(both)[0]).toMatch(/ spindle stalled, for 40~s \(the worst of 2 times, at 10:00\)$/)
   })
   it('of openings are each told', () => {
     expect(lines([marks.opens, marks.recloses, { ...marks.opens, t: 5000 }])).toHaveLength(4)

@@ -50,6 +50,20 @@ it('says what ends it', () => {
   )
 })
 
+it('says what keeps it from its speed, from the start or later', () => {
+  const said = (part: Partial<MapPoint>) => plain(limitWords(point({ ...part, speed: 30 }), us))
+  expect(said({})).toBe('')
+  expect(said({ limit: 'stall' })).toBe('it stands: more than the controller’s current limit holds')
+  expect(said({ limit: 'current' })).toBe('the current limit holds it at 286 rpm')
+  expect(said({ limit: 'slip' })).toBe('the belt slips')
+  expect(said({ limit: 'voltage' })).toBe('the volts give only 286 rpm')
+  expect(said({ limitedAt: 0 })).toBe('the current limit keeps it from its speed')
+  expect(said({ limit: 'voltage', limitedAt: 600 })).toBe(
+    'the volts give only 286 rpm; the current limit takes its speed at 10 min',
+  )
+  expect(said({ ends: null, limitedAt: 600 })).toBe('')
+})
+
 it('says where the winding passes its class first, and what keeps it from its speed', () => {
   expect(plain(classWords(point({ classAt: 600 })))).toBe(
     'the winding passes its class before that, at 10 min',
@@ -90,6 +104,35 @@ it('with no cutoff it says what the minutes count to', () => {
   expect(plainWords(bare)).toMatch(/^No cutoff is fitted/)
   expect(plain(markWords(bare, bare.panels[0], 0, us))).toContain('the winding passes its class in 12 min')
   expect(mapLines('Mill', bare, us)[1]).toMatch(/^Minutes until the winding passes its class, /)
+})
+
+it('just on the edge, and where the winding keeps its class all the way, in the words of each', () => {
+  const edge = { ...map.panels[0], edges: [true] }
+  expect(plain(markWords(map, edge, 0, us))).toContain(
+    'just on the edge: the cutoff opens after hours, or never',
+  )
+  expect(plain(markWords({ ...map, fitted: false }, edge, 0, us))).toContain(
+    'just on the edge: the winding passes its class after hours, or never',
+  )
+  const cool = map.panels.map((panel) => ({
+    ...panel,
+    columns: panel.columns.map((column) => ({ ...column, cool: column.never })),
+  }))
+  expect(plainWords({ ...map, panels: cool })).toBe('Plain: as long as you like.')
+})
+
+it('the table marks a belt that slips and volts that run short', () => {
+  const belt = { ...mill.parts.belt, section: 'A', carries: 5, carriesAt: 0 } as const
+  const slipping = { ...mill, parts: { ...mill.parts, belt } }
+  const short = { ...mill, parts: { ...mill.parts, supply: { ...mill.parts.supply, volts: 60 } } }
+  const cells = (job: Job) => {
+    const found = mapOf(job)
+    return mapTable(found, found.panels[0], metric).rows.flatMap(([, ...row]) => row)
+  }
+  const marked = (job: Job, mark: string) => cells(job).filter((cell) => cell.endsWith(mark)).length
+  expect(marked(mill, 's')).toBe(0)
+  expect(marked(slipping, 's')).toBeGreaterThan(0)
+  expect(marked(short, 'v')).toBeGreaterThan(marked(mill, 'v'))
 })
 
 it('the table has round speeds across and round torques down, and marks what stands', () => {

@@ -27,7 +27,7 @@ describe('AC', () => {
       sentence: expect.stringMatching(/^No\. On AC/),
     })
     for (const report of [text(), text(METRIC)]) {
-      expect(report).not.toMatch(/\d A\b|More reduction|Hottest frame|25~°C|0~rpm/)
+      expect(report).not.toMatch(/\d[~ ]A\b|More reduction|Hottest frame|25~°C|0~rpm/)
       expect(report).toContain('0:00  it hums, and does not turn')
     }
   })

@@ -1,8 +1,11 @@
 // Answer, variants, grid, findings, circuits and the notes over the sheet, in their states.
 import { html } from 'lit'
 import type { Advice } from '../../../sim/advise.ts'
+import { read } from '../../../sim/read.ts'
+import { BLANK } from '../../change/blank.ts'
+import { takeUp } from '../../change/job.ts'
 import type { GridAsked } from '../../change/gridAsked.ts'
-import { chosenOf, type State } from '../../store.ts'
+import { AS_FOUND, chosenOf, type State } from '../../store.ts'
 import type { GridShown, Work } from '../../study/work.ts'
 import { formOf, shownJob } from '../../view.ts'
 import '../../zone/advice.ts'
@@ -11,6 +14,7 @@ import '../../zone/circuit.ts'
 import '../../zone/grid.ts'
 import '../../zone/notes.ts'
 import '../../zone/variants.ts'
+import '../../zone/workingNote.ts'
 import { columns, variantRows } from '../../zone/variantRows.ts'
 import { type Case, type Group, work } from '../case.ts'
 import { jobOf, scenarioOf, stateOf, studies } from '../data.ts'
@@ -34,6 +38,10 @@ const working: Turned = (state) => {
   }
 }
 const first: Turned = (state) => ({ ...working(state), results: new Map() })
+const empty: Turned = (state) => ({
+  ...takeUp(state, BLANK),
+  readings: new Map([[AS_FOUND, read(BLANK)]]),
+})
 const stopped: Turned = (state) => ({
   ...state,
   asked: new Map(),
@@ -87,7 +95,10 @@ const variants = (id: string, title: string, look: Look = {}): Case => ({
 
 const notes = (id: string, title: string, turned: Turned): Case => ({
   ...{ id, title },
-  draw: (units) => html`<page-notes .state=${turnedOf(units, { turned })}></page-notes>`,
+  draw(units) {
+    const state = turnedOf(units, { turned })
+    return html`<page-notes .state=${state}></page-notes><working-note .state=${state}></working-note>`
+  },
 })
 
 const advice = (id: string, title: string, made: Work<Advice>, stale = false): Case => ({
@@ -126,6 +137,7 @@ export const lists: readonly Group[] = [
       answer('answer-no', 'No'),
       answer('answer-yes', 'Yes', { chosen: 1 }),
       answer('answer-burnt', 'It burns out', { name: 'burnt' }),
+      answer('answer-empty', 'Nothing given yet', { turned: empty }),
       answer('answer-first', 'Nothing answered yet', { turned: first }),
       answer('answer-previous', 'Of the inputs before', { turned: stopped }),
       answer('answer-wrong', 'A value is refused', { turned: wrong }),

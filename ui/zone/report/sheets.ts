@@ -13,6 +13,13 @@ import type { Report } from './facts.ts'
 import { FROM_WORDS, type InputGroup, type InputRow } from './inputs.ts'
 import { titleBlock, titleLine } from './title.ts'
 
+/** Two pages hold so much, however much a job holds: the rest is told by its number. */
+const MOST = { findings: 12, variants: 6, inputs: 10, letters: 60 } as const
+
+/** "And 40 more in the file." */
+const more = (count: number, where = 'in the file'): TemplateResult | typeof nothing =>
+  count > 0 ? html`<p class="note">And ${count} more ${where}.</p>` : nothing
+
 function answer({ shown, units }: Report): TemplateResult {
   const { job, figures } = shown.result
   const { sentence, support } = answerOf(job, figures, units, shown.sure)
@@ -45,12 +52,14 @@ function findings({ advice, units }: Report): TemplateResult {
         ? html`<p>Not worked out for this print.</p>`
         : told.length === 0
           ? html`<p>${ALL_WELL}</p>`
-          : html`<ol>${told.map(
-              ({ kind, headline, text, figure: number, note }) =>
-                html`<li><span class="kind">${kind}</span> <strong>${headline}</strong> ${text}${
-                  number === '' ? nothing : html` <span class="note">${number} ${note}</span>`
-                }</li>`,
-            )}</ol>`
+          : html`<ol>${told
+              .slice(0, MOST.findings)
+              .map(
+                ({ kind, headline, text, figure: number, note }) =>
+                  html`<li><span class="kind">${kind}</span> <strong>${headline}</strong> ${text}${
+                    number === '' ? nothing : html` <span class="note">${number} ${note}</span>`
+                  }</li>`,
+              )}</ol>${more(told.length - MOST.findings, 'under D')}`
     }
   </section>`
 }
@@ -77,25 +86,30 @@ export const answerSheet = (report: Report, day: string): TemplateResult =>
     ${before(report)}`)
 
 function variants({ rows, columns }: Report): TemplateResult {
+  const answered = rows.filter(({ cells }) => cells.length > 0)
   return html`<table class="variants">
     <thead><tr><th scope="col">Variant</th>${columns.map(
       ({ label, unit }) => html`<th scope="col">${label}, ${unit}</th>`,
     )}</tr></thead>
-    <tbody>${rows
-      .filter(({ cells }) => cells.length > 0)
+    <tbody>${answered
+      .filter(({ chosen }, n) => chosen || n < MOST.variants)
       .map(
         ({ name, chosen, cells }) =>
           html`<tr><th scope="row">${chosen ? html`<strong>${name}</strong>` : name}</th>${cells.map(({ text }) => html`<td>${text}</td>`)}</tr>`,
       )}</tbody>
-  </table>`
+  </table>${more(answered.length - MOST.variants - (answered.findIndex(({ chosen }) => chosen) >= MOST.variants ? 1 : 0))}`
 }
 
 const valueWords = ({ label, value, doubt }: InputRow): TemplateResult =>
   html`${label}: <strong>${value}</strong>${doubt === '' ? '' : ` (${doubt})`}`
 
+/** A source as long as paper has room for. */
+const brief = (source: string): string =>
+  source.length > MOST.letters ? `${source.slice(0, MOST.letters - 1).trimEnd()}…` : source
+
 /** Rows that come from the same place stand together, their source told once. */
 function bySource(rows: readonly InputRow[]): readonly (readonly InputRow[])[] {
-  const sourceOf = ({ from, source }: InputRow) => source || FROM_WORDS[from]
+  const sourceOf = ({ from, source }: InputRow) => brief(source || FROM_WORDS[from])
   const groups = new Map<string, InputRow[]>()
   for (const row of rows) groups.set(sourceOf(row), [...(groups.get(sourceOf(row)) ?? []), row])
   return [...groups.values()]
@@ -106,10 +120,11 @@ function assumed({ heading, rows }: InputGroup): TemplateResult {
   const usual = rows.filter(({ from }) => from === 'usual')
   return html`<section>
     <h4>${heading}</h4>
-    ${bySource(own).map(
+    ${bySource(own.slice(0, MOST.inputs)).map(
       (group) =>
-        html`<p>${group.map((row, index) => html`${index > 0 ? '; ' : ''}${valueWords(row)}`)}. <span class="note">${sentence(group[0].source || FROM_WORDS[group[0].from])}</span></p>`,
+        html`<p>${group.map((row, index) => html`${index > 0 ? '; ' : ''}${valueWords(row)}`)}. <span class="note">${sentence(brief(group[0].source || FROM_WORDS[group[0].from]))}</span></p>`,
     )}
+    ${more(own.length - MOST.inputs)}
     ${
       usual.length === 0
         ? nothing

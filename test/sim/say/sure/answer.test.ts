@@ -107,6 +107,26 @@ it('where it fails', () => {
   `)
 })
 
+it('open from the start, in every likely case, is told as that; most too hot and the middle not, by when', () => {
+  const atOnce: Sure = {
+    ...OPENS,
+    fates: fates({ opens: 1 }),
+    given: { fate: 'opens', t: 0 },
+    t: { low: 0, mid: 0, high: 0 },
+  }
+  expect(say('open from the start', atOnce)).toMatch(/^No\. The cutoff is open from the start\. \| /)
+  const mixed: Sure = {
+    ...OPENS,
+    fates: fates({ hot: 0.55, opens: 0.4, lasts: 0.05 }),
+    fails: 'hot',
+    given: { fate: 'opens', t: 1417 },
+    windingC: { low: 105, mid: 119, high: 150 },
+  }
+  expect(say('opens', mixed)).toMatch(
+    /^No\. The winding gets too hot 24~min into the job, likely between 15 and 39\. \| /,
+  )
+})
+
 it('where it lasts', () => {
   const edge = { ...LASTS, fates: fates({ lasts: 0.9, opens: 0.1 }) }
   const opened: Sure = { ...edge, given: { fate: 'opens', t: 9700 } }

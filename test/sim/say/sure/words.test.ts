@@ -1,15 +1,6 @@
-// How sure, in words: bands, shares, what to measure; and the report whole.
+// How sure, in words: shares, what to measure; and the report whole.
 import { describe, expect, it } from 'vitest'
-import {
-  failWords,
-  fateShares,
-  ofTen,
-  sureLines,
-  sureWords,
-  tenths,
-  whenWords,
-} from '../../../../sim/say/sure.ts'
-import { heatBand, heatWords, timeBand, timeWords } from '../../../../sim/say/sure/bands.ts'
+import { fateShares, ofTen, sureLines, sureWords, tenths } from '../../../../sim/say/sure.ts'
 import { estimatedWords, firstToMeasure, measureWords } from '../../../../sim/say/sure/measuring.ts'
 import type { Sure } from '../../../../sim/studies/sure.ts'
 import type { Settling } from '../../../../sim/studies/sure/settle.ts'
@@ -18,83 +9,6 @@ import { FAHRENHEIT, METRIC, US, visible } from '../units.ts'
 import { CLOSE, dots, fates, LASTS, OPENS, reading } from './sures.ts'
 
 const mill = job()
-
-it('bands of times, rounded to their width', () => {
-  const of = (low: number | null, high: number | null) => visible(timeBand({ low, high }))
-  expect([
-    of(900, 2340),
-    of(1429, 9596),
-    of(2400, null),
-    of(null, null),
-    of(1417, 1417),
-    of(20, 45),
-    of(5, 400),
-    of(3500, 5900),
-  ]).toMatchInlineSnapshot(`
-    [
-      "15 to 39~min",
-      "20~min to 2~h 40~min",
-      "40~min to never",
-      "never",
-      "23~min 40~s",
-      "20~s to 45~s",
-      "10~s to 6~min 40~s",
-      "60 to 100~min",
-    ]
-  `)
-})
-
-it('a time within its band: the end that is never is left out, and no band is none', () => {
-  const of = (t: number, low: number | null, high: number | null) => {
-    const { when, likely } = timeWords(t, { low, mid: t, high })
-    return visible(`${when} | ${likely}`)
-  }
-  expect([of(2400, 900, null), of(900, 900, null), of(1417, null, null)]).toMatchInlineSnapshot(`
-    [
-      "40~min | likely not before 15~min",
-      "15~min | likely not before 15~min",
-      "23~min 40~s | ",
-    ]
-  `)
-  expect(
-    whenWords({
-      ...OPENS,
-      given: { fate: 'lasts', t: null },
-      t: { low: 900, mid: 2400, high: null },
-    })?.replaceAll('\u00a0', ' '),
-  ).toBe('40 min into the job, likely not before 15 min')
-  expect(whenWords(LASTS)).toBeNull()
-  expect(failWords({ ...LASTS, fails: null })).toBe('it lasts')
-})
-
-it('bands of temperatures', () => {
-  const band = { low: 66.4, mid: 76, high: 90.6 }
-  const none = { low: 76, mid: 76, high: 76.2 }
-  expect(
-    [US, METRIC, FAHRENHEIT].flatMap((units) => [
-      visible(heatBand(band, units)),
-      visible(heatWords(76, band, units)),
-      visible(heatBand(none, units)),
-      visible(heatWords(76, none, units)),
-    ]),
-  ).toMatchInlineSnapshot(`
-    [
-      "66 to 91~°C",
-      "76~°C, likely between 66 and 91",
-      "76~°C",
-      "76~°C",
-      "66 to 91~°C",
-      "76~°C, likely between 66 and 91",
-      "76~°C",
-      "76~°C",
-      "152 to 195~°F",
-      "169~°F, likely between 152 and 195",
-      "169~°F",
-      "169~°F",
-    ]
-  `)
-  expect(heatBand({ low: null, high: null }, US)).toBe('–')
-})
 
 it('shares', () => {
   expect([0.02, 0.1, 0.349, 0.95].map(tenths)).toEqual(['1 of 10', '1 of 10', '3 of 10', '9 of 10'])
@@ -123,6 +37,8 @@ describe('the doubt in a sentence or two', () => {
       words(LASTS, FAHRENHEIT),
       words({ ...LASTS, fates: fates({ lasts: 0.9, opens: 0.1 }) }),
       words({ ...LASTS, fates: fates({ lasts: 1 }) }),
+      words({ ...LASTS, windingC: { low: 101, mid: 101, high: 101.2 } }),
+      words({ ...OPENS, t: { low: 1417, mid: 1417, high: 1417 }, dots: milling }),
     ]).toMatchInlineSnapshot(`
       [
         "Between 15 and 39~min, eight times in ten.",
@@ -133,6 +49,8 @@ describe('the doubt in a sentence or two', () => {
         "It lasts in at least 9 of 10 likely cases. The winding gets to between 187 and 244~°F, eight times in ten.",
         "It lasts in at least 9 of 10 likely cases. The winding gets to between 86 and 118~°C, eight times in ten.",
         "It lasts in every likely case. The winding gets to between 86 and 118~°C, eight times in ten.",
+        "It lasts in at least 9 of 10 likely cases. The winding gets to 101~°C, eight times in ten.",
+        "At 23~min 40~s, eight times in ten.",
       ]
     `)
   })

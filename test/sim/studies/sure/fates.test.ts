@@ -78,6 +78,14 @@ describe('as a run of the job has it', () => {
     near(t!, trace.ending.kind === 'destroyed' ? trace.ending.t : Number.NaN, 5e-3)
   })
 
+  it('is open from the start where it starts hotter than its cutoff opens, whatever the cut', () => {
+    const hot = { 'duty.start': '130 °C', 'cutoff.fitted': 'self-reset' }
+    for (const torque of ['1 N·m', '60 N·m']) {
+      const { fate, t, windingC } = fateOf(held(torque, '10 min', hot))
+      expect({ fate, t, windingC }).toEqual({ fate: 'opens', t: 0, windingC: 130 })
+    }
+  })
+
   it.each([
     ['held', held('1 N·m', '10 min')],
     ['beyond its amps', held('60 N·m', '1 min')],
