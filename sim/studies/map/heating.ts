@@ -9,9 +9,9 @@ import { type Left, leftOver } from '../../steady/balance.ts'
 import { lumpiness } from '../../steady/operating.ts'
 import { type WarmingDrive, warmingDrive } from './drive.ts'
 
-/** Relative, and in K and rad/s: a tenth of what the whole plant is run at, for times good to a thousandth. */
-const RELATIVE = 3e-4
-const KELVIN = 0.01
+/** Relative, and in K and rad/s: times are good to a thousandth with these (the campaign `map` tells). */
+const RELATIVE = 1e-3
+const KELVIN = 0.02
 const SPEED = 0.1
 const TYPICAL = Float64Array.of(50, 50, 50, 10)
 const ABSOLUTE = Float64Array.of(KELVIN, KELVIN, KELVIN, SPEED)
