@@ -21,6 +21,9 @@ export function formula(system: System, effort: Effort) {
   const pivots = new Int32Array(n)
   const k = Array.from({ length: stages }, () => new Float64Array(n))
   const error = k[stages - 1]
+  const c3 = new Float64Array(n)
+  const c4 = new Float64Array(n)
+  const bent = new Uint8Array(n)
   let t0 = 0
 
   /** Rates and their derivatives at (t, y), for steps of about h from there; all are kept for a retry. */
@@ -39,6 +42,7 @@ export function formula(system: System, effort: Effort) {
   /** The step of h: fills `y1` and `error`. False if W is singular or not finite. */
   function attempt(h: number): boolean {
     const inverse = 1 / h
+    bent.fill(0)
     for (let i = 0; i < W.length; i++) W[i] = -J[i]
     for (let i = 0; i < W.length; i += n + 1) W[i] += inverse / gamma
     effort.factorizations++
@@ -73,22 +77,25 @@ export function formula(system: System, effort: Effort) {
 
   /** One state at the fraction s of the last attempt. */
   function value(i: number, s: number): number {
-    const c3 = bend(h3, i)
-    const c4 = bend(h4, i)
-    return y0[i] * (1 - s) + s * (y1[i] + (1 - s) * (c3 + s * c4))
+    bend(i)
+    return y0[i] * (1 - s) + s * (y1[i] + (1 - s) * (c3[i] + s * c4[i]))
   }
 
   /** The derivative of `value` with respect to s. */
   function slope(i: number, s: number): number {
-    const c3 = bend(h3, i)
-    const c4 = bend(h4, i)
-    return y1[i] - y0[i] + (1 - 2 * s) * c3 + s * (2 - 3 * s) * c4
+    bend(i)
+    return y1[i] - y0[i] + (1 - 2 * s) * c3[i] + s * (2 - 3 * s) * c4[i]
   }
 
-  function bend(weights: readonly number[], i: number): number {
-    let sum = 0
-    for (let j = 0; j < weights.length; j++) sum += weights[j] * k[j][i]
-    return sum
+  /** How a state bends between its ends: worked out when it is first asked after an attempt. */
+  function bend(i: number): void {
+    if (bent[i] === 1) return
+    bent[i] = 1
+    c3[i] = c4[i] = 0
+    for (let j = 0; j < h3.length; j++) {
+      c3[i] += h3[j] * k[j][i]
+      c4[i] += h4[j] * k[j][i]
+    }
   }
 
   return { linearize, attempt, value, slope, y1, error }

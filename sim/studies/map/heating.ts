@@ -10,8 +10,8 @@ import { lumpiness } from '../../steady/operating.ts'
 import { type WarmingDrive, warmingDrive } from './drive.ts'
 
 /** Relative, and in K and rad/s: times are good to a thousandth with these (the campaign `map` tells). */
-const RELATIVE = 1e-3
-const KELVIN = 0.02
+const RELATIVE = 3e-4
+const KELVIN = 0.01
 const SPEED = 0.1
 const TYPICAL = Float64Array.of(50, 50, 50, 10)
 const ABSOLUTE = Float64Array.of(KELVIN, KELVIN, KELVIN, SPEED)
