@@ -140,8 +140,20 @@ export const barStyle = css`
     .set {
       flex-basis: 100%;
     }
+    .job {
+      flex-wrap: wrap;
+    }
     .job select {
-      flex: 1;
+      flex: 1 1 100%;
+    }
+  }
+  @media (max-width: 359.98px) {
+    .name {
+      gap: 8px;
+    }
+    .menu,
+    .theme {
+      padding-inline: 9px;
     }
   }
   @media print {

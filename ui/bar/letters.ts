@@ -57,7 +57,8 @@ export class ZoneLetters extends LitElement {
           padding: 0;
         }
         ul {
-          flex-direction: column;
+          display: block;
+          columns: 2;
         }
         a {
           padding: 12px 0;

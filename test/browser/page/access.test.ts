@@ -83,6 +83,44 @@ it.each([360, 390, 768, 1024, 1440])(
   },
 )
 
+it('with the browser’s text twice as large, and down to 195 px, no zone sticks out', async () => {
+  const { page } = await site.newPage({ width: 360, height: 800 })
+  const devtools = await page.context().newCDPSession(page)
+  await devtools.send('Page.setFontSizes', { fontSizes: { standard: 32 } })
+  await page.goto(site.demo)
+  await page.locator('variants-zone td').first().waitFor({ timeout: 30_000 })
+  const k = () => page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--k'))
+  expect(await k()).toBe('2')
+  const zones = {
+    D: 'li',
+    E: 'limits-card',
+    F: 'svg',
+    G: 'svg',
+    H: '.dot',
+    J: 'input',
+    K: 'svg',
+    L: 'button',
+  }
+  for (const [id, part] of Object.entries(zones)) {
+    await page.locator(`#${id}`).scrollIntoViewIfNeeded()
+    await page.locator(`#${id} ${part}`).first().waitFor({ timeout: 60_000 })
+  }
+  const sideways = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth)
+  for (const width of [360, 320]) {
+    await page.setViewportSize({ width, height: 800 })
+    await expect.poll(sideways, { message: `${width} px, text doubled` }).toBeLessThanOrEqual(0)
+  }
+  await page.getByRole('button', { name: 'Menu' }).click()
+  expect(await sideways(), 'menu').toBeLessThanOrEqual(0)
+  // A window of 390 px at 200 %.
+  await page.getByRole('button', { name: 'Larger text' }).click()
+  expect(await k()).toBe('1')
+  for (const width of [240, 195]) {
+    await page.setViewportSize({ width, height: 420 })
+    await expect.poll(sideways, { message: `${width} px` }).toBeLessThanOrEqual(0)
+  }
+})
+
 it('on a phone the answer stands at the foot, charts are drawn, and every button can be hit', async () => {
   const watched = await opened(site, { width: 390, height: 844 })
   const { page } = watched
