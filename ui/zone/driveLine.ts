@@ -25,6 +25,8 @@ import { tagStyle } from './tagStyle.ts'
 const USUAL_MASS = 4
 /** Width of the panel under a tag, px before enlarging. */
 const PANEL = 232
+/** Narrower than this it is not drawn: it slides in its frame instead. px */
+const LEAST = 220
 /** What the drawing's shapes and places depend on. */
 const SHAPES: readonly PropertyKey[] = ['form', 'width', 'k']
 const PHONE = matchMedia('(max-width: 759.98px)')
@@ -71,8 +73,9 @@ export class DriveLine extends InTurn {
 
   protected willUpdate(changed: PropertyValues<this>): void {
     if (this.drawing && [...changed.keys()].every((key) => !SHAPES.includes(key))) return
-    const { form, width, k } = this
-    if (width < 200) return
+    const { form, k } = this
+    if (this.width === 0) return
+    const width = Math.max(LEAST, this.width)
     const { asked, motor } = form
     const drive = driveOf(asked, (motor && identify(motor, USUAL)?.mass) ?? USUAL_MASS)
     const sheet = sheetOf(drive, { width, k, narrow: PHONE.matches })
@@ -187,7 +190,7 @@ export class DriveLine extends InTurn {
       now && typeof reads === 'string' ? told(now[`${reads as 'winding'}C`], 'temperature', units) : ''
     return html`<div class="ruler"></div>
       ${this.head(now)}
-      <div class="drawing" style="height:${sheet.height}px;${tints(now)}">
+      <div class="drawing" style="height:${sheet.height}px;${this.width < LEAST ? 'overflow-x:auto;' : ''}${tints(now)}">
         <svg role="img" aria-label=${driveSentence(drive, units)} width=${sheet.width} height=${sheet.height}
           viewBox="0 0 ${sheet.width} ${sheet.height}">
           ${guard([drawing, units], () => still(drawing, units))}

@@ -1,5 +1,5 @@
 // Zone B: the whole job as ribbons, speed, current and temperature over one time axis, the duty, and the scrubber.
-import { html, nothing, type PropertyValues, svg, type TemplateResult } from 'lit'
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import { guard } from 'lit/directives/guard.js'
 import { cycleSeconds, type Duty } from '../../sim/duty.ts'
@@ -13,15 +13,15 @@ import { currentChart } from '../plot/currentChart.ts'
 import { drag } from '../plot/drag.ts'
 import { dutyChart } from '../plot/dutyChart.ts'
 import { edgesOf } from '../plot/dutyEdges.ts'
-import { tell, type Part } from '../plot/events.ts'
-import { handleKey, movedWindow, scrubKey, windowHolding } from '../plot/keys.ts'
+import { tell } from '../plot/events.ts'
+import { scrubKey, windowHolding } from '../plot/keys.ts'
 import { frameStyles } from '../plot/frameStyles.ts'
 import { handle } from '../plot/handle.ts'
 import { readoutMark } from '../plot/layers/readout.ts'
 import { scrubberMark } from '../plot/layers/scrubber.ts'
 import { markStyles } from '../plot/markStyles.ts'
 import { Measured } from '../plot/measured.ts'
-import { heading, heatKey, namesLine, readingsLine, tableOf } from '../plot/parts.ts'
+import { heading, readingsLine, tableOf } from '../plot/parts.ts'
 import { type Ribbons, ribbons } from '../plot/ribbons.ts'
 import type { Shown } from '../plot/shown.ts'
 import { speedChart } from '../plot/speedChart.ts'
@@ -29,6 +29,7 @@ import { stepEdges } from '../plot/stepEdges.ts'
 import { temperatureChart } from '../plot/temperatureChart.ts'
 import { exactClock, exactWords } from '../plot/time.ts'
 import { type View, viewOf } from '../plot/view.ts'
+import { wholeJob } from '../plot/wholeJob.ts'
 
 export type { Moment, Part } from '../plot/events.ts'
 export type { Shown } from '../plot/shown.ts'
@@ -150,61 +151,10 @@ export class OverTime extends InTurn {
     this.moveTo(t)
   }
 
-  private frameByKey(event: KeyboardEvent, what: 'from' | 'to', end: number): void {
-    const by = handleKey(event.key, event.shiftKey)
-    if (by === undefined || event.altKey || event.ctrlKey || event.metaKey) return
-    event.preventDefault()
-    tell(this, 'window', movedWindow({ from: this.windowFrom, to: this.windowTo }, what, by, end))
-  }
-
-  /** A press on a handle moves that end; inside the frame, the frame; elsewhere, the frame's middle comes there. */
-  private dragFrame(event: PointerEvent, { left, right, end }: View): void {
-    const handle = event
-      .composedPath()
-      .find((target) => target instanceof HTMLElement && target.dataset.end !== undefined)
-    const what = handle instanceof HTMLElement ? (handle.dataset.end === 'from' ? 'from' : 'to') : 'all'
-    const before: Part = { from: this.windowFrom, to: this.windowTo }
-    let start: number | undefined
-    drag(event, (x) => {
-      const t = ((x - left) / (right - left)) * end
-      start ??= what === 'all' && (t < before.from || t > before.to) ? (before.from + before.to) / 2 : t
-      const by = Math.round((t - start) / 10) * 10
-      if (by !== 0) tell(this, 'window', movedWindow(before, what, by, end))
-    })
-  }
-
   protected override render(): TemplateResult {
     const { view, bars } = this
     return html`<div class="ruler"></div>
-      ${view && bars ? html`${this.renderRibbons(view, bars)}${this.charts.map((chart) => this.renderChart(view, chart))}` : nothing}`
-  }
-
-  private renderRibbons(view: View, bars: Ribbons): TemplateResult {
-    const { left, right, end, units, narrow } = view
-    const x = (t: number) => left + ((right - left) * t) / end
-    const [top, bottom] = bars.frame
-    const open = this.tables.has('ribbons')
-    const title = `Whole job, ${exactWords(end)}`
-    const hint = narrow
-      ? 'hatched: stopped by the cutoff'
-      : 'colour: cutoff switch · hatched: stopped by the cutoff · frame: the part shown below'
-    const edge = (what: 'from' | 'to', t: number) => html`
-      <div class="edge" role="slider" tabindex="0" data-end=${what}
-        aria-label=${what === 'from' ? 'Part shown begins' : 'Part shown ends'}
-        aria-valuemin="0" aria-valuemax=${Math.round(end)} aria-valuenow=${Math.round(t)} aria-valuetext=${exactWords(t)}
-        style="left: ${x(t)}px; top: ${(top + bottom) / 2}px"
-        @keydown=${(event: KeyboardEvent) => this.frameByKey(event, what, end)}></div>`
-    return html`
-      ${heading({ title, unit: '', hint: html`${hint} ${heatKey(units)}`, left: narrow ? 0 : left }, open, () => this.turn('ribbons'))}
-      ${narrow ? namesLine(view.variants, view.active) : nothing}
-      <div class="chart" @pointerdown=${(event: PointerEvent) => this.dragFrame(event, view)}>
-        <svg role="img" aria-label=${bars.words} width=${view.width} height=${bars.height}>
-          ${guard([bars], () => bars.still)}
-          ${svg`<rect class="window" x=${x(view.from)} y=${top} width=${x(view.to) - x(view.from)} height=${bottom - top} rx="2" />`}
-        </svg>
-        ${edge('from', view.from)}${edge('to', view.to)}
-      </div>
-      ${open ? tableOf(title, bars.table(), narrow ? 0 : left) : nothing}`
+      ${view && bars ? html`${wholeJob(this, view, bars, this.tables.has('ribbons'), () => this.turn('ribbons'))}${this.charts.map((chart) => this.renderChart(view, chart))}` : nothing}`
   }
 
   private renderChart(view: View, chart: Chart): TemplateResult {

@@ -52,7 +52,7 @@ it('a bad value is told beside its field and over the sheet, the answer stays, a
     .poll(() => page.getByLabel('Plate speed', { exact: true }).evaluate((box) => box.matches(':focus')))
     .toBe(true)
   await page.getByRole('button', { name: 'Use 4000 rpm' }).click()
-  await page.getByText('One value needs a look').waitFor({ state: 'detached' })
+  await page.locator('page-notes').getByText('One value needs a look').waitFor({ state: 'detached' })
   await expect.poll(() => page.getByLabel('Plate speed', { exact: true }).inputValue()).toBe('4000')
   expect(await page.getByText('Previous result', { exact: true }).count()).toBe(0)
 })
