@@ -40,6 +40,16 @@ export const LOST: State['notice'] = {
   problems: [],
 }
 
+export const NEWER: State['notice'] = {
+  words:
+    'The job kept in this browser is from a newer version of this page. It stays there untouched: reload to get that version. What stands here is kept beside it.',
+  problems: [],
+}
+const NOTICES = {
+  damaged: { found: DAMAGED, lost: LOST },
+  newer: { found: NEWER, lost: NEWER },
+} as const
+
 const keptOf = (moment: Moment): Kept => ({
   job: toSave(moment),
   chosen: moment.chosen === AS_FOUND ? 0 : moment.variants.findIndex(({ id }) => id === moment.chosen) + 1,
@@ -75,9 +85,10 @@ export function opening(storage: () => Storage, state: Pick<State, 'settings'>, 
     const shelf = storage()
     const slot = lastSlot(shelf)
     if (slot === null) return fresh
-    const { found, damaged } = takeDown(shelf, slot)
-    if (found) return { ...resumed(state, slot, found), notice: damaged ? DAMAGED : null }
-    return { ...fresh, notice: damaged ? LOST : null }
+    const { found, wrong } = takeDown(shelf, slot)
+    const place = wrong === 'newer' ? freshSlot() : slot
+    if (found) return { ...resumed(state, place, found), notice: wrong && NOTICES[wrong].found }
+    return { ...fresh, notice: wrong && NOTICES[wrong].lost }
   } catch {
     // Storage is shut: nothing is kept, and everything else works.
     return fresh

@@ -1,6 +1,6 @@
 // The shelf: jobs kept in this browser, one record each, with their steps of undo. Anything may have happened to them.
 import { readFile } from '../../sim/read.ts'
-import type { Scenario } from '../../sim/scenario.ts'
+import { FORMAT, type Scenario } from '../../sim/scenario.ts'
 
 /** A job with its variants, and the number of the chosen one (0: as found). */
 export interface Kept {
@@ -20,8 +20,8 @@ export interface Shelved {
   readonly future: readonly Kept[]
 }
 
-/** What a place of the shelf holds: a record; nothing; or something no longer readable. */
-export type Found = Shelved | 'nothing' | 'damaged'
+/** What a place of the shelf holds: a record; nothing; something no longer readable, or not yet. */
+export type Found = Shelved | 'nothing' | 'damaged' | 'newer'
 
 export interface Listed {
   readonly slot: string
@@ -53,6 +53,8 @@ function recordIn(text: string | null): Found {
   try {
     const value = JSON.parse(text) as Partial<Shelved>
     const now = keptIn(value.now)
+    const format: unknown = value.now?.job?.format
+    if (typeof format === 'number' && format > FORMAT) return 'newer'
     if (!now || !whole(value.version)) return 'damaged'
     const steps = (list: unknown) =>
       Array.isArray(list) ? list.map(keptIn).filter((each) => each !== null) : []
@@ -80,21 +82,27 @@ export function versionAt(shelf: Shelf, slot: string): number | null {
 /** What is kept at a place. */
 const recordAt = (shelf: Shelf, slot: string): Found => recordIn(shelf.getItem(JOB + slot))
 
+/** A job taken off the shelf, and what was wrong with the record itself, where it is the copy that is given. */
+export interface Taken {
+  readonly found: Shelved | null
+  readonly wrong: 'damaged' | 'newer' | null
+}
+
 /**
- * Takes a job off the shelf to be worked on. A damaged one is set aside, and the copy that was last taken down whole is
- * given instead, if there is one.
+ * Takes a job off the shelf to be worked on. Where it cannot be read the copy that was last taken down whole is given
+ * instead, if there is one: a damaged one is set aside, one of a newer version of the page stays for that.
  */
-export function takeDown(shelf: Shelf, slot: string): { found: Shelved | null; damaged: boolean } {
+export function takeDown(shelf: Shelf, slot: string): Taken {
   const text = shelf.getItem(JOB + slot)
   const found = recordIn(text)
   if (typeof found !== 'string') {
     write(shelf, GOOD + slot, text!)
-    return { found, damaged: false }
+    return { found, wrong: null }
   }
-  if (found === 'nothing') return { found: null, damaged: false }
-  if (write(shelf, DAMAGED + slot, text!)) shelf.removeItem(JOB + slot)
+  if (found === 'nothing') return { found: null, wrong: null }
+  if (found === 'damaged' && write(shelf, DAMAGED + slot, text!)) shelf.removeItem(JOB + slot)
   const good = recordIn(shelf.getItem(GOOD + slot))
-  return { found: typeof good === 'string' ? null : good, damaged: true }
+  return { found: typeof good === 'string' ? null : good, wrong: found }
 }
 
 function write(shelf: Shelf, key: string, text: string): boolean {

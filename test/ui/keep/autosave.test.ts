@@ -7,6 +7,7 @@ import {
   DAMAGED,
   FULL,
   LOST,
+  NEWER,
   opening,
   REST,
   startAutosave,
@@ -192,7 +193,7 @@ it('a tab killed between any two writes of a save: the job is there, before the 
   expect(seen).toEqual(new Set(['31 °C', '35 °C']))
 })
 
-it('a job kept by a newer version is set aside whole, and the last good copy shown', () => {
+it('a job kept by a newer version stays untouched, and the last good copy is worked on beside it', () => {
   const { storage, held } = memory()
   tab(storage).do(air('31 °C'))
   tab(storage).do(air('35 °C'))
@@ -201,8 +202,21 @@ it('a job kept by a newer version is set aside whole, and the last good copy sho
   held.set(key, newer)
   const again = tab(storage)
   expect(airOf(again)).toBe('31 °C')
-  expect(again.store.state.notice).not.toBeNull()
-  expect(held.get(keyOf(held, 'damaged'))).toBe(newer)
+  expect(again.store.state.notice).toEqual(NEWER)
+  again.do(air('36 °C'))
+  expect(held.get(key)).toBe(newer)
+  expect(airOf(tab(storage))).toBe('36 °C')
+})
+
+it('one of a newer version with no good copy: an example, and a word', () => {
+  const { storage, held } = memory()
+  tab(storage).do(air('31 °C'))
+  const key = keyOf(held, 'job')
+  held.set(key, held.get(key)!.replace('"format":1', '"format":2'))
+  for (const each of [...held.keys()]) if (each.includes('good')) held.delete(each)
+  const again = tab(storage)
+  expect(again.store.state.scenario).toEqual(state().scenario)
+  expect(again.store.state.notice).toEqual(NEWER)
 })
 
 it('names of prototypes for a place or within a record do nothing', () => {
