@@ -153,7 +153,7 @@ export class Page extends LitElement {
           .settings=${settings}></top-bar>
       </header>
       <undo-note .undo=${state.undo}></undo-note>
-      <div class="over ${state.undo === null ? '' : 'raised'}"><new-version></new-version><working-note .state=${state}></working-note></div>
+      <aside class="over ${state.undo === null ? '' : 'raised'}" aria-label="Under way"><new-version></new-version><working-note .state=${state}></working-note></aside>
       <main class="sheet">
         <h1 class="unseen">Will this motor do the job?</h1>
         <div class="notes"><page-notes .state=${state}></page-notes></div>

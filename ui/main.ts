@@ -52,10 +52,12 @@ dropsOn(document.body, page.grant)
 
 const clearAddress = () => history.replaceState(null, '', location.pathname + location.search)
 /** An example stays in the address until it is changed: from then on it is kept, and comes back without. */
-let unchanged: Pick<State, 'scenario' | 'variants'> | null = isDemo ? store.state : null
+let unchanged: Pick<State, 'scenario' | 'variants' | 'ticked'> | null = isDemo ? store.state : null
 store.subscribe(() => {
-  const { scenario, variants } = store.state
-  if (!unchanged || (scenario === unchanged.scenario && variants === unchanged.variants)) return
+  const { scenario, variants, ticked } = store.state
+  const same =
+    scenario === unchanged?.scenario && variants === unchanged.variants && ticked === unchanged.ticked
+  if (!unchanged || same) return
   unchanged = null
   if (demoIn(location.hash) !== null) clearAddress()
 })

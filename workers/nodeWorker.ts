@@ -1,14 +1,7 @@
-// Node's worker: the service, on the wire to its process.
+// Node's worker: the service, exposed.
 import { parentPort } from 'node:worker_threads'
-import { serveOn } from './link.ts'
+import { expose } from 'comlink'
+import nodeEndpoint from 'comlink/dist/umd/node-adapter.js'
 import { service } from './serve.ts'
 
-const port = parentPort
-if (port)
-  serveOn(
-    {
-      send: (message, handedOver) => port.postMessage(message, handedOver),
-      receive: (take) => port.on('message', take),
-    },
-    service(),
-  )
+if (parentPort) expose(service(), nodeEndpoint(parentPort))

@@ -1,4 +1,5 @@
 // Does a task in slices with a breath between them, so that a cancel gets in and the worker stays warm.
+import { transfer } from 'comlink'
 import { carryOut } from '../sim/carryOut.ts'
 import type { Progress } from '../sim/run.ts'
 import type { Answer, Reply, Report, Service, Task } from './contract.ts'
@@ -106,7 +107,17 @@ function* atOnce(answer: () => Answer): Generator<Progress, Answer> {
   return answer()
 }
 
-/** The service a worker offers. */
+/** Every buffer in plain data, once each: handed over instead of copied. */
+export function buffersIn(data: unknown, found = new Set<ArrayBuffer>()): ArrayBuffer[] {
+  if (ArrayBuffer.isView(data)) {
+    if (data.buffer instanceof ArrayBuffer) found.add(data.buffer)
+  } else if (typeof data === 'object' && data !== null) {
+    for (const value of Object.values(data)) buffersIn(value, found)
+  }
+  return [...found]
+}
+
+/** The service a worker exposes. */
 export function service(pace: Pace = ownPace): Service {
   let report: Report = () => {}
   const running = new Map<number, AbortController>()
@@ -119,7 +130,7 @@ export function service(pace: Pace = ownPace): Service {
       running.set(call, control)
       const reply = await work(control.signal, task, (progress) => report(call, progress), pace)
       running.delete(call)
-      return reply
+      return transfer(reply, buffersIn(reply))
     },
     cancel(call) {
       running.get(call)?.abort()

@@ -1,6 +1,6 @@
 // A warm-up log: a table as people keep it, read into columns in SI.
+import { dsvFormat } from 'd3'
 import { harmless } from '../harmless.ts'
-import { rowsIn, type Delimiter } from './delimited.ts'
 import { type Column, columnsIn } from './logHeader.ts'
 import { blanksAsOff, type Columns, count, usableRows } from './logRows.ts'
 import { columnsOf } from './logTable.ts'
@@ -25,7 +25,7 @@ const LARGEST_LOG = 5_000_000
 const TOP = 40
 const LINE = 400
 const FEWEST = 6
-const DELIMITERS: readonly Delimiter[] = [';', '\t', ',']
+const DELIMITERS = [';', '\t', ','] as const
 const NEEDS =
   'The first line names the columns, for example: time (min), can (°C), amps, rpm. Winding ohms may stand beside the can or in its place.'
 
@@ -58,11 +58,16 @@ export function readLog(text: string): ReadLog {
   if (!kinds.includes('time')) return refuse('The log has no column for the time.', NEEDS)
   if (!kinds.some((kind) => kind === 'frame' || kind === 'winding' || kind === 'ohms'))
     return refuse('The log has neither can temperature nor winding ohms.', NEEDS)
-  return logOf(rowsIn(plain, header.delimiter).slice(header.row + 1), header)
+  return logOf(
+    dsvFormat(header.delimiter)
+      .parseRows(plain)
+      .slice(header.row + 1),
+    header,
+  )
 }
 
 interface Header {
-  readonly delimiter: Delimiter
+  readonly delimiter: string
   readonly row: number
   readonly columns: readonly Column[]
   readonly twice: readonly string[]
@@ -77,10 +82,12 @@ function headerOf(text: string): Header {
     .join('\n')
   let best: Header = { delimiter: ',', row: 0, columns: [], twice: [] }
   for (const delimiter of DELIMITERS)
-    rowsIn(top, delimiter).forEach((cells, row) => {
-      const header = columnsIn(cells)
-      if (header.columns.length > best.columns.length) best = { delimiter, row, ...header }
-    })
+    dsvFormat(delimiter)
+      .parseRows(top)
+      .forEach((cells, row) => {
+        const header = columnsIn(cells)
+        if (header.columns.length > best.columns.length) best = { delimiter, row, ...header }
+      })
   return best
 }
 

@@ -39,6 +39,7 @@ export const mayImport: Record<string, string[]> = {
 const packages: Record<string, string[]> = {
   valibot: ['field', 'parts', 'duty', 'job', 'handbook', 'scenario', 'read', 'identify', 'cuts'],
   odex: ['solve'],
+  d3: ['identify'],
 }
 
 /** Top folder → top folders it may import. test/ may import all. */

@@ -1,6 +1,7 @@
 // The worker's functions without a worker: slices and breaths counted on a clock of our own.
 import { CHANNELS, SUMS } from '../../sim/trace.ts'
 import { isDeepStrictEqual } from 'node:util'
+import { expose, proxy, wrap } from 'comlink'
 import { expect, it } from 'vitest'
 import { carryOut } from '../../sim/carryOut.ts'
 import { crossCheck } from '../../sim/crossCheck.ts'
@@ -9,10 +10,8 @@ import { read } from '../../sim/read.ts'
 import { againstOld } from '../../sim/rival/picture.ts'
 import { finish, type Progress } from '../../sim/run.ts'
 import { ratioStudy } from '../../sim/studies/ratio.ts'
-import type { Report, Service, Task } from '../../workers/contract.ts'
-import { buffersIn, type Port, serveOn } from '../../workers/link.ts'
-import { seatOn } from '../../workers/seats/seat.ts'
-import { type Pace, SLICE, service, TELL, work } from '../../workers/serve.ts'
+import type { Service, Task } from '../../workers/contract.ts'
+import { buffersIn, type Pace, SLICE, service, TELL, work } from '../../workers/serve.ts'
 import { example } from '../ui/demo.ts'
 import { endless, reference, short } from './jobs.ts'
 
@@ -144,16 +143,10 @@ it('finds each buffer once, however deep', () => {
   expect(buffersIn({ a, list: [{ b }, shared, null, 'text', 3] })).toEqual([a.buffer, b.buffer])
 })
 
-const wireOn = (port: MessagePort): Port => ({
-  send: (message, handedOver = []) => port.postMessage(message, handedOver),
-  receive: (take) => {
-    port.onmessage = ({ data }) => take(data)
-  },
-})
-
 /** The service behind a real port, with what it sent. */
-function behindPort(pace?: Pace, inner = service(pace)) {
+function behindPort(pace?: Pace) {
   const { port1, port2 } = new MessageChannel()
+  const inner = service(pace)
   const sent: unknown[] = []
   const outer: Service = {
     ...inner,
@@ -163,20 +156,12 @@ function behindPort(pace?: Pace, inner = service(pace)) {
       return reply
     },
   }
-  const told: { ready: boolean; progress: Report } = { ready: false, progress: () => {} }
-  const remote = seatOn(wireOn(port2), () => {}, {
-    ready: () => {
-      told.ready = true
-    },
-    progress: (call, progress) => told.progress(call, progress),
-    lost: () => {},
-  })
-  serveOn(wireOn(port1), outer)
+  expose(outer, port1)
   const close = () => {
     port1.close()
     port2.close()
   }
-  return { remote, told, sent, close }
+  return { remote: wrap<Service>(port2), sent, close }
 }
 
 it('hands its columns over instead of copying them', async () => {
@@ -196,39 +181,21 @@ it('hands its columns over instead of copying them', async () => {
 })
 
 it('hears a cancel in its breath: two slices later at the most', async () => {
-  const { remote, told, close } = behindPort()
+  const { remote, close } = behindPort()
   let slices = 0
   let atCancel = 0
-  told.progress = (call) => {
-    if (++slices === 3) {
-      atCancel = slices
-      remote.cancel(call)
-    }
-  }
+  await remote.listen(
+    proxy((call: number) => {
+      if (++slices === 3) {
+        atCancel = slices
+        remote.cancel(call)
+      }
+    }),
+  )
   const task: Task = { kind: 'check', job: endless }
   expect(await remote.work(7, task)).toEqual({ kind: 'cancelled' })
   expect(atCancel).toBe(3)
   expect(slices - atCancel).toBeLessThanOrEqual(2)
-  expect(told.ready).toBe(true)
-  close()
-})
-
-it('says so where a task or a reply cannot be sent', async () => {
-  const whole = service()
-  const { remote, close } = behindPort(undefined, {
-    ...whole,
-    work: async (call, task) => {
-      const reply = await whole.work(call, task)
-      return call === 1 ? Object.assign(reply, { odd: () => {} }) : reply
-    },
-  })
-  const task: Task = { kind: 'check', job: short, until: 1 }
-  expect(await remote.work(1, task)).toEqual({
-    kind: 'failed',
-    why: expect.stringContaining('could not be cloned'),
-  })
-  await expect(remote.work(2, { ...task, odd: () => {} } as Task)).rejects.toThrow('could not be cloned')
-  expect((await remote.work(3, task)).kind).toBe('checked')
   close()
 })
 

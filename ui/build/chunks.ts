@@ -10,7 +10,7 @@ const FIRST = ['ui/main.ts', 'workers/worker.ts']
 const BELOW = ['ui/below.ts', 'ui/begin.ts', 'ui/demos.ts']
 
 /** A worker has no document: it holds the simulation, what that is built on, and the bundler's own helpers. No words. */
-const FOR_WORKERS = /^(\0|sim\/(?!say\/)|workers\/)|node_modules\/(odex|valibot)/
+const FOR_WORKERS = /^(\0|sim\/(?!say\/)|workers\/)|node_modules\/(odex|valibot|comlink|d3-dsv)/
 
 /** What does something by being loaded, where it is: these stay files of their own. */
 const OWN_FILE = /\/workers\/worker\.ts$|\/ui\/offline\/|\.html$/

@@ -1,6 +1,6 @@
 // The map as lines and areas: bands of minutes, the line of never, and where amps or volts set an end.
+import { contours } from 'd3'
 import type { HeatMap, MapPanel } from '../../sim/studies/map.ts'
-import { ringsAbove } from './contour.ts'
 import { heatColour } from './heat.ts'
 import type { Polyline } from './label.ts'
 
@@ -64,9 +64,11 @@ export function fieldOf(
       x(speeds[0] + ((gx - 0.5) / (nx - 1)) * (speeds[nx - 1] - speeds[0])),
       y(((gy - 0.5) / (ny - 1)) * top),
     ] as const
+  const rings = contours().size([nx, ny])
   const bands = LEVELS.map((minutes) =>
-    ringsAbove(rate, nx, ny, 1 / minutes)
-      .map((ring) => `M${pathOf(ring.map(place))}Z`)
+    rings
+      .contour([...rate], 1 / minutes)
+      .coordinates.flatMap((polygon) => polygon.map((ring) => `M${pathOf(ring.map(place))}Z`))
       .join(''),
   )
   const levels = LEVELS.map((minutes): Polyline => {

@@ -102,7 +102,7 @@ export class LimitsZone extends InTurn {
   }
 
   private table(study: LimitsStudy) {
-    return html`<div class="wide" role="region" aria-label="Limits of work and rest, table" tabindex="0"><table aria-label="Limits of work and rest">
+    return html`<div class="wide" role="group" aria-label="Limits of work and rest, table" tabindex="0"><table aria-label="Limits of work and rest">
       <thead><tr><th scope="col">Limit</th><th scope="col">likely</th><th scope="col">careful</th></tr></thead>
       <tbody>${limitRows(study, this.units).map(
         ([name, likely, careful]) =>

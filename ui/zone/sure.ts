@@ -38,6 +38,9 @@ export class SureZone extends InTurn {
         font: var(--type-note-strong);
         font-stretch: var(--body-stretch);
       }
+      .row {
+        margin-block: 4px 10px;
+      }
       .dot {
         fill: var(--paper);
         stroke: var(--ink);

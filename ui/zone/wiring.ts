@@ -24,6 +24,16 @@ export class WiringZone extends InTurn {
         gap: 24px var(--column-gap);
         align-items: start;
       }
+      .sides > div > p {
+        margin-bottom: 8px;
+      }
+      /* The list is long: the circuit stays beside what it is about. */
+      @media (min-width: 1200px) {
+        circuit-figure {
+          position: sticky;
+          top: 24px;
+        }
+      }
       .lead {
         margin-bottom: 16px;
         padding-left: 12px;

@@ -7,14 +7,7 @@ const browserSeat: SeatMaker = (watcher) => {
   const worker = new Worker(new URL('../worker.ts', import.meta.url), { type: 'module' })
   worker.addEventListener('error', (event) => watcher.lost(event.message || 'the worker did not start'))
   worker.addEventListener('messageerror', () => watcher.lost('a message could not be read'))
-  return seatOn(
-    {
-      send: (message) => worker.postMessage(message),
-      receive: (take) => worker.addEventListener('message', ({ data }) => take(data)),
-    },
-    () => worker.terminate(),
-    watcher,
-  )
+  return seatOn(worker, () => worker.terminate(), watcher)
 }
 
 /** Workers for a page. */

@@ -1,5 +1,6 @@
 // Seats for the command line and the tests: worker threads.
 import { Worker } from 'node:worker_threads'
+import nodeEndpoint from 'comlink/dist/umd/node-adapter.js'
 import { type Pool, pool } from '../pool.ts'
 import { type SeatMaker, seatOn } from './seat.ts'
 
@@ -8,14 +9,7 @@ export const nodeSeat: SeatMaker = (watcher) => {
   const worker = new Worker(new URL('../nodeWorker.mjs', import.meta.url), { execArgv: [] })
   worker.on('error', (error) => watcher.lost(error.message))
   worker.on('exit', () => watcher.lost('the worker ended'))
-  return seatOn(
-    {
-      send: (message) => worker.postMessage(message),
-      receive: (take) => worker.on('message', take),
-    },
-    () => void worker.terminate(),
-    watcher,
-  )
+  return seatOn(nodeEndpoint(worker), () => void worker.terminate(), watcher)
 }
 
 /** Worker threads; the process lives on until the pool is closed. */

@@ -1,6 +1,6 @@
 // A seat: one worker as the pool sees it, whatever it runs on.
-import type { Reply, Report, Task } from '../contract.ts'
-import type { Asked, Port, Told } from '../link.ts'
+import { type Endpoint, proxy, wrap } from 'comlink'
+import type { Reply, Report, Service, Task } from '../contract.ts'
 
 export interface Seat {
   /** May stay unanswered for ever once the worker is gone: `lost` tells. */
@@ -20,26 +20,16 @@ export interface Watcher {
 
 export type SeatMaker = (watcher: Watcher) => Seat
 
-/** A seat on the worker at the other end of a wire; `close` ends the worker. */
-export function seatOn(port: Port, close: () => void, watcher: Watcher): Seat {
-  const waiting = new Map<number, (reply: Reply) => void>()
-  const ask = (asked: Asked) => port.send(asked)
-  port.receive((message) => {
-    const told = message as Told
-    if (told.tell === 'ready') watcher.ready()
-    else if (told.tell === 'progress') watcher.progress(told.call, told.progress)
-    else {
-      waiting.get(told.call)?.(told.reply)
-      waiting.delete(told.call)
-    }
-  })
+/** A seat on a worker reached through comlink; `close` ends the worker. */
+export function seatOn(endpoint: Endpoint, close: () => void, watcher: Watcher): Seat {
+  const remote = wrap<Service>(endpoint)
+  const lost = (error: Error) => watcher.lost(error.message)
+  // Out of comlink's hands: an error in a listener is the page's own, and must not end up in the worker.
+  const report: Report = (call, progress) => queueMicrotask(() => watcher.progress(call, progress))
+  remote.listen(proxy(report)).then(() => watcher.ready(), lost)
   return {
-    work: (call, task) =>
-      new Promise((settle) => {
-        ask({ ask: 'work', call, task })
-        waiting.set(call, settle)
-      }),
-    cancel: (call) => ask({ ask: 'cancel', call }),
+    work: (call, task) => remote.work(call, task),
+    cancel: (call) => void remote.cancel(call).catch(lost),
     close,
   }
 }

@@ -13,7 +13,7 @@ afterAll(() => site?.close())
 it('limits and card when near; another step; a ready-made duty', async () => {
   const watched = await opened(site)
   const { page } = watched
-  const card = page.locator('limits-card figure')
+  const card = page.locator('limits-zone limits-card figure')
   const text = async () => (await card.textContent())!.replace(/[\u00a0\s]+/g, ' ')
   await page.locator('#E').scrollIntoViewIfNeeded()
   await card.waitFor({ timeout: 120_000 })
