@@ -19,13 +19,15 @@ export const still = (page: Page): Promise<void> =>
       const visit = (node: ParentNode) => {
         for (const el of node.querySelectorAll('*')) {
           if (el.shadowRoot) visit(el.shadowRoot)
+          // Elements that wait for their turn are not drawn yet.
+          if ((el as { isUpdatePending?: boolean }).isUpdatePending) found.push(`${performance.now()}`)
           if (el.tagName === 'svg') found.push(`${el.clientWidth} ${el.innerHTML.length}`)
         }
       }
       visit(document)
       return found.join()
     }
-    for (let last = '', same = 0; same < 3; ) {
+    for (let last = '', same = 0; same < 8; ) {
       await frame()
       const now = shape()
       same = now === last ? same + 1 : 0

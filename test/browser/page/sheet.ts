@@ -28,7 +28,21 @@ export async function opened(site: Site, view?: View): Promise<Watched> {
   return watched
 }
 
-/** Waits until nothing is being worked out: every row has its numbers, and no note of progress stands. */
+/** Elements that wait for their turn to be drawn. */
+const undrawn = (page: Page): Promise<number> =>
+  page.evaluate(() => {
+    const waiting = (node: ParentNode): number =>
+      [...node.querySelectorAll('*')].reduce(
+        (sum, el) =>
+          sum +
+          Number((el as { isUpdatePending?: boolean }).isUpdatePending === true) +
+          (el.shadowRoot ? waiting(el.shadowRoot) : 0),
+        0,
+      )
+    return waiting(document)
+  })
+
+/** Waits until nothing is being worked out: every row has its numbers, no note of progress stands, and all is drawn. */
 export async function settled(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('variants-zone td', { hasText: '…' }).count(), { timeout: 30_000 })
@@ -37,6 +51,7 @@ export async function settled(page: Page): Promise<void> {
   await expect
     .poll(() => page.locator('variants-zone .pending:not(:has(.bad))').count(), { timeout: 60_000 })
     .toBe(0)
+  await expect.poll(() => undrawn(page), { timeout: 60_000 }).toBe(0)
 }
 
 /** Opens the panel of a station. */

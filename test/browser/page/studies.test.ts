@@ -59,9 +59,9 @@ it('which belt ratio: the window, a ratio by keys that becomes a variant, a pair
   await settled(page)
   expect((await names(page)).at(-1)).toMatch(/^Pulleys .* in$/)
   await page.getByRole('button', { name: 'Show as table: Every ratio' }).click()
-  expect(
-    await page.getByRole('region', { name: 'Which belt ratio, table' }).locator('tbody tr').count(),
-  ).toBeGreaterThan(12)
+  await expect
+    .poll(() => page.getByRole('region', { name: 'Which belt ratio, table' }).locator('tbody tr').count())
+    .toBeGreaterThan(12)
   silence(watched)
 })
 

@@ -27,9 +27,8 @@ it('the sentence says so until the samples are in, and rounds to the doubt then'
     `No · opens after ${at}${likely.replace('between ', '').replace(' and ', ' to ')}`,
   )
   await page.getByRole('button', { name: 'Show as table: When it fails' }).click()
-  expect(
-    await page.getByRole('region', { name: 'How sure, table' }).locator('tbody tr').count(),
-  ).toBeGreaterThan(5)
+  const rows = page.getByRole('region', { name: 'How sure, table' }).locator('tbody tr')
+  await expect.poll(() => rows.count()).toBeGreaterThan(5)
   expect(await violations(page)).toEqual([])
   await page.locator('sure-zone').getByRole('button', { name: 'Go to the field' }).click()
   await page.getByLabel('Torque of the cut', { exact: true }).first().waitFor()
