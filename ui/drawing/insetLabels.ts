@@ -1,7 +1,7 @@
 // Names and readings round the cut motor: in a row over it and one under it, pushed apart, each with its leader.
 import { pushApart, textWidth } from '../plot/label.ts'
 import { POINTS, switchPoint } from './cutaway.ts'
-import type { Drive } from './drive.ts'
+import { type Drive, isStandIn } from './drive.ts'
 import type { Point } from './runs.ts'
 import { ROW, type Sheet } from './sheet.ts'
 
@@ -55,7 +55,8 @@ export function insetLabels(drive: Drive, { inset, cut, cutScale, k }: Sheet): r
       : []),
     { name: 'winding', reads: 'winding', to: point(POINTS.winding) },
     ...(fan && drive.cooling !== 'blower'
-      ? [{ name: fan[0], reads: { always: fan[1] }, to: point(POINTS.fan) }]
+      ? // A stand-in claims nothing about the motor.
+        [{ name: fan[0], reads: { always: isStandIn(drive) ? `${fan[1]}?` : fan[1] }, to: point(POINTS.fan) }]
       : []),
   ]
   const under: Wanted[] = [
