@@ -130,10 +130,17 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
     const atShaft = drive.atShaft
     const cold = coldDrive(over, torque)
     const settled = over ? null : settles(torque)
-    const found = { speed: cold.spindle, limit: cold.limit, settled }
     let classAt = Infinity
     let limitedAt = Infinity
-    const end = (seconds: number, ends: MapEnd): MapPoint => ({ ...found, seconds, ends, classAt, limitedAt })
+    const end = (seconds: number, ends: MapEnd): MapPoint => ({
+      seconds,
+      ends,
+      classAt,
+      limitedAt,
+      settled,
+      speed: cold.spindle,
+      limit: cold.limit,
+    })
     if (fitted && coldC >= cutoff.opensAt) return end(0, 'opens')
     // Running up at one go where it is soon over; else by the ramp, or by what amps there are.
     const up = over ? null : runUp(plant, running, atShaft, motor.inertia, motor.left)
