@@ -125,6 +125,12 @@ const shaftFan = (heat: Heat, full: number, w: number): number =>
   // (w² + 1)^(m/2 − 1) by logarithm: three times as quick as a general power, and asked at every evaluation.
   (w * w * Math.exp((heat.fanExponent / 2 - 1) * Math.log(w * w + 1))) / full
 
+/** How a shaft fan's airflow grows with motor speed w (rad/s), as a share of itself; 0 where no flow comes from the shaft. s/rad */
+export const flowPerSpeed = ({ cooling, fanExponent }: Heat, w: number): number =>
+  cooling === 'blower' || cooling === 'enclosed' || w === 0
+    ? 0
+    : 2 / w + ((fanExponent - 2) * w) / (w * w + 1)
+
 /** Writes the conductances to the air at motor speed w (rad/s) into `air`; `full` is fullFan of the same heat. */
 export function airAt(heat: Heat, full: number, w: number, air: Air): void {
   const { cooling } = heat

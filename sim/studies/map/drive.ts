@@ -22,8 +22,17 @@ export interface WarmingDrive {
   load(w: number): void
   /** Amps that the volts drive at motor speed `w`, rad/s, which need not be the one they settle at. */
   driven(asked: number, w: number, windingC: number, frameC: number): number
+  /** How the speed last found, rad/s, and its amps change with each kelvin of winding and frame. Written anew each time. */
+  perKelvin(): PerKelvin
   /** How fast the speed last found changes, rad/s², while temperatures rise by so much a second, K/s. */
   drift(windingRate: number, frameRate: number): number
+}
+
+export interface PerKelvin {
+  speedByWinding: number
+  speedByFrame: number
+  ampsByWinding: number
+  ampsByFrame: number
 }
 
 /** Newton's rounds at most; a move of less than this, rad/s and share, is the last: what is left goes by its square. */
@@ -44,6 +53,8 @@ export function warmingDrive(plant: Plant): WarmingDrive {
   const at = { steepness: 0.5, fall: 0.5, perAmp: 0.5, constant: 0.5 }
   const perKelvinR = resistanceAt(winding, 1) - resistanceAt(winding, 0)
   const perKelvinK = constantAt(winding, 1) - constantAt(winding, 0)
+
+  const per: PerKelvin = { speedByWinding: 0.5, speedByFrame: 0.5, ampsByWinding: 0.5, ampsByFrame: 0.5 }
 
   const drive: WarmingDrive = {
     torque: 0,
@@ -138,12 +149,19 @@ export function warmingDrive(plant: Plant): WarmingDrive {
       const driven = resistance > made ? wished / (resistance - made) : wished > 0 ? Infinity : 0
       return Math.max(0, Math.min(most, driven))
     },
-    drift(windingRate, frameRate) {
-      if (feedback && !drive.short) return 0
+    perKelvin() {
       const { amps, speed } = drive
-      const lost =
-        perKelvinR * windingRate * amps + perKelvinK * frameRate * (speed - (at.perAmp * amps) / at.constant)
-      return -lost / at.fall
+      const held = feedback && !drive.short
+      per.speedByWinding = held ? 0 : (-perKelvinR * amps) / at.fall
+      per.speedByFrame = held ? 0 : (-perKelvinK * (speed - (at.perAmp * amps) / at.constant)) / at.fall
+      const perSpeed = at.steepness / at.constant
+      per.ampsByWinding = perSpeed * per.speedByWinding
+      per.ampsByFrame = perSpeed * per.speedByFrame - (perKelvinK * amps) / at.constant
+      return per
+    },
+    drift(windingRate, frameRate) {
+      const { speedByWinding, speedByFrame } = drive.perKelvin()
+      return speedByWinding * windingRate + speedByFrame * frameRate
     },
   }
   return drive

@@ -1,7 +1,8 @@
 // What warms at a held speed and torque: three temperatures, and the speed as well where amps or volts let it go.
-import { type Air, airAt } from '../../parts/heat.ts'
+import { type Air, airAt, flowPerSpeed } from '../../parts/heat.ts'
 import { senseRate } from '../../parts/cutoff.ts'
-import { constantAt } from '../../parts/winding.ts'
+import { friction } from '../../parts/rotor.ts'
+import { constantAt, resistanceAt } from '../../parts/winding.ts'
 import type { Plant } from '../../plant.ts'
 import { rosenbrock } from '../../solve/rosenbrock.ts'
 import type { Stepper } from '../../solve/stepper.ts'
@@ -15,8 +16,6 @@ const KELVIN = 0.01
 const SPEED = 0.1
 const TYPICAL = Float64Array.of(50, 50, 50, 10)
 const ABSOLUTE = Float64Array.of(KELVIN, KELVIN, KELVIN, SPEED)
-/** Temperature step of the differences, K. */
-const STEP = 1e-4
 
 /** Everything that turns, at the motor's shaft, kg·m²: a belt that may slip carries it all the same. */
 export const turning = ({ rotor, machine, ratio }: Plant): number =>
@@ -47,11 +46,11 @@ export interface Heating {
 
 export function heating(plant: Plant, asked: number): Heating {
   const { winding, rotor, heat, cutoff, controller } = plant
+  const perKelvinR = resistanceAt(winding, 1) - resistanceAt(winding, 0)
   const inertia = turning(plant)
   const most = controller.currentLimit
   const air: Air = { windingToAir: 0, frameToAir: 0 }
   const drive = warmingDrive(plant)
-  const rising = new Float64Array(4)
   const moved = new Float64Array(4)
   const probe = new Float64Array(3)
   // Written anew at every look: what is asked so often makes nothing to be cleared away.
@@ -91,20 +90,36 @@ export function heating(plant: Plant, asked: number): Heating {
       get autonomous() {
         return slope === 0
       },
-      rates(t, y, out) {
-        running(t, y, out)
-        rising.set(out)
-      },
-      // By differences from the rates just asked for; what the switch feels is a straight line.
-      jacobian(t, y, out) {
-        for (let j = 0; j < 2; j++) {
-          probe.set(y)
-          probe[j] += STEP
-          running(t, probe, moved)
-          for (let i = 0; i < 3; i++) out[3 * i + j] = (moved[i] - rising[i]) / STEP
-        }
+      rates: running,
+      // Where the rates were just asked for. Of what makes amps lumpy the change is left aside: it costs steps, not truth.
+      jacobian(_, y, out) {
+        const { amps, speed } = drive
+        const per = drive.perKelvin()
+        const square = state.formFactorSquared
+        const byAmps = 2 * square * resistanceAt(winding, y[0]) * amps
+        const byTorque = friction(rotor, speed) + rotor.windage * speed
+        const flow = flowPerSpeed(heat, speed)
+        const closed = air.windingToAir === 0 ? 0 : heat.airPath * heat.windingToAir
+        const windingAir = (air.windingToAir - closed) * flow * (y[0] - heat.air)
+        const frameAir = (air.frameToAir - heat.frameToAir) * flow * (y[1] - heat.air)
+        const windingHeat = (ampsPer: number, speedPer: number) =>
+          (byAmps + heat.brushShare * winding.brushDrop) * ampsPer +
+          (heat.frictionShare * byTorque - windingAir) * speedPer
+        const frameHeat = (ampsPer: number, speedPer: number) =>
+          (1 - heat.brushShare) * winding.brushDrop * ampsPer +
+          ((1 - heat.frictionShare) * byTorque - frameAir) * speedPer
+        const inward = heat.windingToFrame
+        const copper = square * perKelvinR * amps * amps
+        const { windingCapacity: cw, frameCapacity: cf } = heat
+        out[0] =
+          (copper - inward - air.windingToAir + windingHeat(per.ampsByWinding, per.speedByWinding)) / cw
+        out[1] = (inward + windingHeat(per.ampsByFrame, per.speedByFrame)) / cw
         out[2] = 0
+        out[3] = (inward + frameHeat(per.ampsByWinding, per.speedByWinding)) / cf
+        out[4] = (frameHeat(per.ampsByFrame, per.speedByFrame) - inward - air.frameToAir) / cf
         out[5] = 0
+        out[6] = senseRate(cutoff, 1, 0, 0)
+        out[7] = senseRate(cutoff, 0, 1, 0)
         out[8] = senseRate(cutoff, 0, 0, 1)
       },
     },

@@ -1,6 +1,6 @@
 // The air of each kind of cooling, against hand calculation.
 import { describe, expect, it } from 'vitest'
-import { airAt, fullFan, type Heat } from '../../../sim/parts/heat.ts'
+import { airAt, flowPerSpeed, fullFan, type Heat } from '../../../sim/parts/heat.ts'
 
 const heat: Heat = {
   cooling: 'shaft fan',
@@ -84,3 +84,20 @@ it('a dirty air path takes from the winding’s air, still or blown, and leaves 
   expect(dirty.windingToAir).toBeCloseTo(clean.windingToAir / 4, 12)
   expect(dirty.frameToAir).toBe(clean.frameToAir)
 })
+
+it.each(['shaft fan', 'none', 'enclosed, outer fan', 'blower', 'enclosed'] as const)(
+  'with %s the flow grows with speed as the air does by differences',
+  (cooling) => {
+    for (const w of [0.3, 5, 60, 400]) {
+      const [less, here, more] = [w * (1 - 1e-5), w, w * (1 + 1e-5)].map(
+        (at) => look({ cooling }, at).frameToAir,
+      )
+      const blown = here - 1.2
+      const share = blown === 0 ? 0 : (more - less) / (2e-5 * w) / blown
+      const wanted = flowPerSpeed({ ...heat, cooling }, w)
+      // A blower blows the same at any speed.
+      if (cooling === 'blower') expect([more - less, wanted]).toEqual([0, 0])
+      else expect(Math.abs(share / (wanted || 1) - (wanted === 0 ? 0 : 1))).toBeLessThan(1e-4)
+    }
+  },
+)

@@ -72,6 +72,35 @@ it('the drive while it warms is the drive as it settles, whatever held it before
   }
 })
 
+it('what each kelvin does to speed and amps is what the drive itself does by differences', () => {
+  const { even } = seeded(6)
+  const by = 1e-3
+  for (const { parts } of jobs) {
+    const plant = assemble({ ...parts, controller: { ...parts.controller, currentLimit: 1e6 } })
+    for (const holds of ['fixed voltage', 'sag compensation', 'speed feedback'] as const) {
+      const drive = warmingDrive({ ...plant, controller: { ...plant.controller, holds } })
+      const at = (asked: number, windingC: number, frameC: number) => {
+        drive.find(asked, 0, windingC, frameC)
+        return [drive.speed, drive.amps]
+      }
+      for (let n = 0; n < 20; n++) {
+        const [asked, windingC, frameC] = [even(100, 400), even(30, 200), even(30, 100)]
+        drive.torque = even(1, 8)
+        const [speed, amps] = at(asked, windingC, frameC)
+        const { speedByWinding, speedByFrame, ampsByWinding, ampsByFrame } = { ...drive.perKelvin() }
+        const winding = at(asked, windingC + by, frameC)
+        const frame = at(asked, windingC, frameC + by)
+        const close = (slope: number, to: number, from: number) =>
+          expect(Math.abs(slope - (to - from) / by)).toBeLessThan(1e-3 * Math.abs(slope) + 1e-4)
+        close(speedByWinding, winding[0], speed)
+        close(speedByFrame, frame[0], speed)
+        close(ampsByWinding, winding[1], amps)
+        close(ampsByFrame, frame[1], amps)
+      }
+    }
+  }
+})
+
 describe('never, from steady heat', () => {
   it('just under the line it never opens in 48 h, just over it does', () => {
     for (const cooling of ['none', 'shaft fan'] as const) {
