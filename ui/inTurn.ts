@@ -10,7 +10,7 @@ export function turn(): Promise<void> {
   return last
 }
 
-/** A part of the page that is drawn at once while it is new, and in its turn ever after. */
+/** A part of the page that is drawn at once while it is new, and in its turn ever after. Where a reader types or steps by keys, nothing waits. */
 export class InTurn extends LitElement {
   protected override async scheduleUpdate(): Promise<void> {
     if (this.hasUpdated) await turn()

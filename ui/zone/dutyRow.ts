@@ -1,17 +1,16 @@
 // The duty in a row of numbers under its strip: how long each step lasts, a step more, and how long all of it repeats.
-import { css, html, nothing } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { givenAt, inputAt } from '../../sim/scenario.ts'
 import { type FormState, field } from '../edit/field.ts'
 import { wish } from '../events.ts'
-import { InTurn } from '../inTurn.ts'
 import { base, buttons } from '../style/base.ts'
 
 /** More steps than this are edited in the machine's panel. */
 const MOST = 12
 
 @customElement('duty-row')
-export class DutyRow extends InTurn {
+export class DutyRow extends LitElement {
   static styles = [
     base,
     buttons,

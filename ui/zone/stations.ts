@@ -1,5 +1,5 @@
 // The four stations along the drive: a summary each, and under the strip the panel of the one that is open.
-import { html, nothing } from 'lit'
+import { html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Job } from '../../sim/job.ts'
 import { STATIONS, type Station, stationRows } from '../../sim/say/stations.ts'
@@ -7,14 +7,13 @@ import { isGiven } from '../change/blank.ts'
 import type { FormState } from '../edit/field.ts'
 import { stationOf } from '../edit/groups.ts'
 import { wish } from '../events.ts'
-import { InTurn } from '../inTurn.ts'
 import { base, buttons } from '../style/base.ts'
 import { stationStyle } from './stationStyle.ts'
 
 const ALL = Object.keys(STATIONS) as Station[]
 
 @customElement('station-strip')
-export class StationStrip extends InTurn {
+export class StationStrip extends LitElement {
   static styles = [base, buttons, stationStyle]
 
   @property({ attribute: false }) job: Job | null = null

@@ -1,10 +1,9 @@
 // Zone C: the variants side by side; choosing, copying, renaming, removing them, and trying new ones.
-import { html, nothing } from 'lit'
+import { html, LitElement, nothing } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import type { Units } from '../../sim/say/units.ts'
 import type { Try } from '../change/tries.ts'
 import { wish } from '../events.ts'
-import { InTurn } from '../inTurn.ts'
 import { base, buttons } from '../style/base.ts'
 import { lineSample } from '../style/marks.ts'
 import './pulleyTry.ts'
@@ -12,7 +11,7 @@ import type { Column, VariantRow } from './variantRows.ts'
 import { variantStyle } from './variantStyle.ts'
 
 @customElement('variants-zone')
-export class VariantsZone extends InTurn {
+export class VariantsZone extends LitElement {
   static styles = [base, buttons, variantStyle]
 
   @property({ attribute: false }) rows: readonly VariantRow[] = []

@@ -174,10 +174,13 @@ it.each([1280, 1440])(
   },
 )
 
-it('on paper: job and variant in a line, whole tables, no bar and no buttons', async () => {
+it('on paper before the report is there: job and variant in a line, whole tables, no bar and no buttons', async () => {
   const { page } = await opened(site)
+  // Near L the report comes, and is what prints from then on.
+  await page.locator('#L').evaluate((zone) => zone.querySelector('report-zone')?.remove())
   await page.getByRole('button', { name: 'With the shaft fan', exact: true }).first().click()
   await page.getByRole('button', { name: 'Show as table: Temperature' }).click()
+  await page.locator('over-time .table').waitFor()
   expect(await page.locator('.on-paper').isVisible()).toBe(false)
   await page.emulateMedia({ media: 'print' })
   expect(await page.locator('.on-paper').textContent()).toBe(
