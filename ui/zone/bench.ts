@@ -1,5 +1,5 @@
 // Zone J: how to measure the motor, step by step, each with its fields and what the reading is worth.
-import { css, html, nothing } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import type { Known } from '../../sim/identify/known.ts'
 import { inputAt } from '../../sim/scenario.ts'
@@ -9,7 +9,6 @@ import { formStyle } from '../edit/formStyle.ts'
 import { isKnown, knownOf, without } from '../edit/known.ts'
 import '../edit/readingRows.ts'
 import { wish } from '../events.ts'
-import { InTurn } from '../inTurn.ts'
 import { base, buttons } from '../style/base.ts'
 import { bandBars, bandStyle } from './bandBars.ts'
 import { BENCH_STEPS, type BenchStep, isDone } from './benchSteps.ts'
@@ -17,7 +16,7 @@ import { stepStyle } from './stepStyle.ts'
 import './warmUpStep.ts'
 
 @customElement('bench-zone')
-export class BenchZone extends InTurn {
+export class BenchZone extends LitElement {
   static styles = [
     base,
     buttons,

@@ -1,5 +1,5 @@
 // The line over the charts of zone B while a log is at hand: show it or not, how far off it lies, and fit to it.
-import { css, html, nothing } from 'lit'
+import { css, html, LitElement, nothing } from 'lit'
 import { customElement, property } from 'lit/decorators.js'
 import { gapWords } from '../../sim/say/log.ts'
 import type { Units } from '../../sim/say/units.ts'
@@ -7,12 +7,11 @@ import type { ReadLogged } from '../change/warmUp.ts'
 import { formStyle } from '../edit/formStyle.ts'
 import { settle } from '../edit/settle.ts'
 import { wish } from '../events.ts'
-import { InTurn } from '../inTurn.ts'
 import type { Result } from '../store.ts'
 import { base, buttons } from '../style/base.ts'
 
 @customElement('log-line')
-export class LogLine extends InTurn {
+export class LogLine extends LitElement {
   static styles = [
     base,
     buttons,

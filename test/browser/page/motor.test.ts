@@ -142,11 +142,13 @@ it('a log is fitted, drawn over its points, used with its source, and undone', a
   expect(await page.locator('warm-up-step tbody tr').count()).toBeGreaterThan(4)
   // Over the prediction too, until told not to.
   const rings = page.locator('over-time .logged circle')
-  expect(await rings.count()).toBeGreaterThan(100)
+  await expect.poll(() => rings.count()).toBeGreaterThan(100)
   await page.getByLabel('Log run.csv').uncheck()
   await expect.poll(() => rings.count()).toBe(0)
   await page.getByLabel('Log run.csv').check()
-  expect(plain(await page.locator('log-line p').textContent())).toMatch(/the can was logged [\d.]+ K/)
+  await expect
+    .poll(async () => plain(await page.locator('log-line p').textContent()))
+    .toMatch(/the can was logged [\d.]+ K/)
   await page.getByRole('button', { name: 'Fit the heat numbers to it' }).click()
   await expect.poll(() => figures(page)).not.toBe(before)
   await page.getByText('These heat numbers are in use.').waitFor()
