@@ -1,5 +1,5 @@
 // Two inputs at once: a grid of the job over both, each cell a figure, and a variant when it is pressed.
-import { html, nothing } from 'lit'
+import { html, LitElement, nothing } from 'lit'
 import { customElement, property, state } from 'lit/decorators.js'
 import {
   axisWords,
@@ -18,7 +18,6 @@ import { axisInputs, axisRead } from '../change/grid.ts'
 import type { GridAsked } from '../change/gridAsked.ts'
 import { stationOf } from '../edit/groups.ts'
 import { wish } from '../events.ts'
-import { InTurn } from '../inTurn.ts'
 import { placeOf, shadesOf } from '../plot/gridShade.ts'
 import type { GridShown } from '../study/work.ts'
 import type { Work } from '../study/work.ts'
@@ -43,7 +42,7 @@ const STEPS: Readonly<Record<string, readonly [number, number]>> = {
 }
 
 @customElement('grid-zone')
-export class GridZone extends InTurn {
+export class GridZone extends LitElement {
   static styles = [base, buttons, secondStyle, studyStyle, gridStyle]
 
   @property({ attribute: false }) work!: Work<GridShown>
