@@ -181,7 +181,8 @@ export function warming(parts: Parts, speed: number, cooling?: Heat['cooling']):
       for (;;) {
         const move = advance(stepper, until, watch)
         if (move.kind === 'failed') return end(Infinity, null)
-        if (classAt === Infinity)
+        // It only warms: where the step ends short of the class it was not passed in it.
+        if (classAt === Infinity && stepper.y[0] >= limitC)
           classAt = classPassed(stepper, move.kind === 'crossing' ? move.t : stepper.t)
         if (stays && classAt < Infinity) return end(Infinity, null)
         const gone = !atLimit && !ramping && motor.look(stepper.y[0], stepper.y[1]) ? gaveWay() : Infinity

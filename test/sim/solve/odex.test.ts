@@ -4,7 +4,17 @@ import { extrapolation } from '../../../sim/solve/odex.ts'
 import { Solver } from '../../../sim/solve/odexLibrary.js'
 import { rosenbrock } from '../../../sim/solve/rosenbrock.ts'
 import type { System } from '../../../sim/solve/system.ts'
-import { across, follower, oscillator, pendulum, pendulumAt, system, tolerance } from './problems.ts'
+import {
+  across,
+  buggy,
+  follower,
+  oscillator,
+  pendulum,
+  pendulumAt,
+  pole,
+  system,
+  tolerance,
+} from './problems.ts'
 
 function begun(problem: System, y0: number[], relative: number, limits = {}) {
   const stepper = extrapolation(problem, tolerance(problem.size, relative), limits)
@@ -162,13 +172,7 @@ describe('giving up', () => {
   })
 
   it('stops at the pole of y′ = y² with a step too small', () => {
-    const stepper = begun(
-      system(1, (_, y, out) => {
-        out[0] = y[0] * y[0]
-      }),
-      [1],
-      1e-6,
-    )
+    const stepper = begun(pole, [1], 1e-6)
     expect(across(stepper, 2)).toBe('step too small')
     expect(Math.abs(stepper.t - 1)).toBeLessThan(1e-5)
   })

@@ -30,6 +30,11 @@ export const oscillator = system(2, (_, y, out) => {
   out[1] = -y[0]
 })
 
+/** y' = y²: from 1 it has its pole at t = 1. */
+export const pole = system(1, (_, y, out) => {
+  out[0] = y[0] * y[0]
+})
+
 /** A pendulum driven so that it swings as 2 sin t: nonlinear, coupled, and the time comes in by itself. */
 export const pendulum = system(
   2,

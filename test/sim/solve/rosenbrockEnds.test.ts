@@ -1,7 +1,7 @@
 // The stiff stepper at the ends of a segment: lands on them, starts afresh anywhere, and says why it gives up.
 import { describe, expect, it } from 'vitest'
 import { begun } from './begun.ts'
-import { across, hyperbola, oscillator, pendulum, pendulumAt, system } from './problems.ts'
+import { across, hyperbola, oscillator, pendulum, pendulumAt, pole, system } from './problems.ts'
 
 describe('landing', () => {
   it('ends exactly at tEnd and never past it', () => {
@@ -112,13 +112,7 @@ describe('giving up', () => {
   })
 
   it('stops at the pole of y′ = y² with a step too small', () => {
-    const stepper = begun(
-      system(1, (_, y, out) => {
-        out[0] = y[0] * y[0]
-      }),
-      [1],
-      1e-6,
-    )
+    const stepper = begun(pole, [1], 1e-6)
     expect(across(stepper, 2)).toBe('step too small')
     expect(Math.abs(stepper.t - 1)).toBeLessThan(1e-6)
   })
