@@ -4,17 +4,7 @@ import { extrapolation } from '../../../sim/solve/odex.ts'
 import { Solver } from '../../../sim/solve/odexLibrary.js'
 import { rosenbrock } from '../../../sim/solve/rosenbrock.ts'
 import type { System } from '../../../sim/solve/system.ts'
-import {
-  across,
-  buggy,
-  follower,
-  oscillator,
-  pendulum,
-  pendulumAt,
-  pole,
-  system,
-  tolerance,
-} from './problems.ts'
+import { across, follower, oscillator, pendulum, pendulumAt, pole, system, tolerance } from './problems.ts'
 
 function begun(problem: System, y0: number[], relative: number, limits = {}) {
   const stepper = extrapolation(problem, tolerance(problem.size, relative), limits)
